@@ -1,0 +1,38 @@
+package org.washwright.exchange;
+
+import java.util.Arrays;
+import java.util.Optional;
+import org.washwright.document.Diagnostics;
+import org.washwright.document.MapReader;
+import org.washwright.document.Node;
+import org.washwright.quantity.Dimension;
+import org.washwright.quantity.Quantities;
+import org.washwright.quantity.Span;
+import org.washwright.rule.Edition;
+import org.washwright.task.Value;
+
+/** Reads one assumption; its unit says its dimension. */
+public final class AssumptionReader {
+
+    private AssumptionReader() {}
+
+    static Optional<Edition.Assumption> read(Node node, Diagnostics diagnostics) {
+        MapReader map = MapReader.of(node, "an assumption", diagnostics);
+        String id = map.id("id");
+        String label = map.required("label");
+        String text = map.required("value");
+        String source = map.required("source");
+        map.text("note");
+        map.noMore();
+        if (id.isEmpty() || text.isEmpty()) {
+            return Optional.empty();
+        }
+        String unit = text.replaceFirst("^.*[0-9]\\s*", "");
+        Dimension dimension = Arrays.stream(Dimension.values())
+                .filter(d -> Quantities.isUnitOf(unit, d))
+                .findFirst()
+                .orElse(Dimension.RATIO);
+        Optional<Span> value = Quantities.readSpan(text, dimension, map.place(), diagnostics);
+        return value.map(v -> new Edition.Assumption(id, label, new Value.Number(v), dimension, source));
+    }
+}

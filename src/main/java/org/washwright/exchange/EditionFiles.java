@@ -1,0 +1,183 @@
+package org.washwright.exchange;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.security.MessageDigest;
+import java.util.Collections;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipException;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
+import org.washwright.document.Diagnostics;
+import org.washwright.document.Message;
+import org.washwright.document.Place;
+
+/**
+ * The raw files of an edition by relative name, from a folder, a zip bundle or a database.
+ *
+ * @param files bytes by name, in order of the names
+ */
+public record EditionFiles(Map<String, byte[]> files) {
+
+    /** Most bytes of all files together. */
+    public static final long MAX_TOTAL = 16_000_000;
+
+    /** Most files. */
+    public static final int MAX_FILES = 500;
+
+    private static final Pattern NAME = Pattern.compile(
+            "(edition|grading|assumptions)\\.yaml|(catalogue|trees|cases)/[A-Za-z0-9._-]{1,80}\\.yaml"
+                    + "|tables/[A-Za-z0-9._-]{1,80}\\.csv|rules/(?:[A-Za-z0-9._-]{1,80}/){0,4}[A-Za-z0-9._-]{1,80}\\.drl");
+
+    /** Keeps an ordered copy. */
+    public EditionFiles {
+        files = Collections.unmodifiableMap(new TreeMap<>(files));
+    }
+
+    /** Reads a folder. Hidden files and readme texts are passed over, other strangers reported. */
+    public static EditionFiles ofFolder(Path folder, Diagnostics diagnostics) throws IOException {
+        Map<String, byte[]> files = new TreeMap<>();
+        long total = 0;
+        List<Path> paths;
+        try (Stream<Path> walk = Files.walk(folder, 8)) {
+            paths = walk.filter(Files::isRegularFile).sorted().limit(MAX_FILES + 1L).toList();
+        }
+        for (Path path : paths) {
+            String name = folder.relativize(path).toString().replace('\\', '/');
+            if (isPassedOver(name)) {
+                continue;
+            }
+            total += Files.size(path);
+            if (!admit(name, files.size(), total, diagnostics)) {
+                continue;
+            }
+            files.put(name, Files.readAllBytes(path));
+        }
+        return new EditionFiles(files);
+    }
+
+    /** Reads a zip bundle; one folder around everything is passed over. */
+    public static EditionFiles ofZip(byte[] zip, Diagnostics diagnostics) {
+        Map<String, byte[]> files = new TreeMap<>();
+        long total = 0;
+        int seen = 0;
+        try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip), StandardCharsets.UTF_8)) {
+            for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+                if (++seen > MAX_FILES * 2) {
+                    diagnostics.add(Message.TOO_LARGE, Place.ofFile("bundle"), seen + " entries", MAX_FILES + " files");
+                    break;
+                }
+                String name = entry.getName();
+                if (entry.isDirectory() || isPassedOver(name)) {
+                    continue;
+                }
+                byte[] bytes = bounded(in, MAX_TOTAL - total);
+                total += bytes.length;
+                if (!admit(stripFolder(name), files.size(), total, diagnostics)) {
+                    if (total > MAX_TOTAL) {
+                        break;
+                    }
+                    continue;
+                }
+                if (files.put(stripFolder(name), bytes) != null) {
+                    diagnostics.add(Message.DUPLICATE_ID, Place.ofFile(name), name, "file name", "the same bundle");
+                }
+            }
+            if (seen == 0) {
+                diagnostics.add(Message.BROKEN_ZIP, Place.ofFile("bundle"), "", "it holds no files");
+            }
+        } catch (ZipException | IllegalArgumentException e) {
+            diagnostics.add(Message.BROKEN_ZIP, Place.ofFile("bundle"), "", String.valueOf(e.getMessage()));
+        } catch (IOException e) {
+            diagnostics.add(Message.BROKEN_ZIP, Place.ofFile("bundle"), "", "it ends too early");
+        }
+        return new EditionFiles(files);
+    }
+
+    private static byte[] bounded(InputStream in, long most) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        byte[] buffer = new byte[8192];
+        for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
+            out.write(buffer, 0, n);
+            if (out.size() > most) {
+                break;
+            }
+        }
+        return out.toByteArray();
+    }
+
+    private static boolean isPassedOver(String name) {
+        String last = name.substring(name.lastIndexOf('/') + 1);
+        return last.startsWith(".") && !last.startsWith("..") || last.equalsIgnoreCase("README.md") || name.startsWith("__MACOSX/");
+    }
+
+    private static String stripFolder(String name) {
+        int slash = name.indexOf('/');
+        String rest = slash < 0 ? "" : name.substring(slash + 1);
+        return !NAME.matcher(name).matches() && NAME.matcher(rest).matches() ? rest : name;
+    }
+
+    private static boolean admit(String name, int count, long total, Diagnostics diagnostics) {
+        Place place = Place.ofFile(name);
+        if (name.contains("..") || name.startsWith("/") || name.contains("\\") || name.contains(":")) {
+            diagnostics.add(Message.PATH_ESCAPE, place, name);
+            return false;
+        }
+        if (!NAME.matcher(name).matches()) {
+            diagnostics.add(Message.FILE_NAME, place, name);
+            return false;
+        }
+        if (total > MAX_TOTAL) {
+            diagnostics.add(Message.TOO_LARGE, place, total + " bytes", MAX_TOTAL + " bytes");
+            return false;
+        }
+        if (count >= MAX_FILES) {
+            diagnostics.add(Message.TOO_LARGE, place, (count + 1) + " files", MAX_FILES + " files");
+            return false;
+        }
+        return true;
+    }
+
+    /** The files as a zip; the same files give the same bytes. */
+    public byte[] toZip() {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8)) {
+            for (Map.Entry<String, byte[]> file : files.entrySet()) {
+                ZipEntry entry = new ZipEntry(file.getKey());
+                entry.setLastModifiedTime(FileTime.fromMillis(315_619_200_000L));
+                zip.putNextEntry(entry);
+                zip.write(file.getValue());
+                zip.closeEntry();
+            }
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException("writing to memory", e);
+        }
+        return out.toByteArray();
+    }
+
+    /** SHA-256 over names and bytes, each with its length before it, hexadecimal. */
+    public String textHash() {
+        MessageDigest digest = org.washwright.document.Hashes.digest();
+        files.forEach((name, bytes) -> {
+            byte[] nameBytes = name.getBytes(StandardCharsets.UTF_8);
+            digest.update(ByteBuffer.allocate(Integer.BYTES).putInt(nameBytes.length).array());
+            digest.update(nameBytes);
+            digest.update(ByteBuffer.allocate(Integer.BYTES).putInt(bytes.length).array());
+            digest.update(bytes);
+        });
+        return HexFormat.of().formatHex(digest.digest());
+    }
+}

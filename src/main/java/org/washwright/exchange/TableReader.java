@@ -1,0 +1,261 @@
+package org.washwright.exchange;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.washwright.document.Diagnostics;
+import org.washwright.document.Message;
+import org.washwright.document.Place;
+import org.washwright.document.Similar;
+import org.washwright.rule.FactTypes;
+import org.washwright.rule.Op;
+import org.washwright.rule.Sign;
+import org.washwright.rule.check.Terms;
+import org.washwright.rule.syntax.SyntaxCall;
+import org.washwright.rule.syntax.SyntaxCall.Argument;
+import org.washwright.rule.syntax.SyntaxConstraint;
+import org.washwright.rule.syntax.SyntaxConstraint.Operand;
+import org.washwright.rule.syntax.SyntaxPattern;
+import org.washwright.rule.syntax.SyntaxRule;
+import org.washwright.task.FieldType;
+
+/** Reads a decision table: a row becomes a rule as data, cell by cell; no cell ever becomes rule text. */
+final class TableReader {
+
+    private static final int MAX_ROWS = 2000;
+    private static final Set<String> HEAD = Set.of("title", "basis", "source", "then", "since", "note");
+    private static final Map<String, List<String>> ARGUMENTS = Map.of(
+            "support", List.of("target", "criterion", "points", "reason"),
+            "oppose", List.of("target", "criterion", "points", "reason"),
+            "ruleOut", List.of("target", "role", "reason"),
+            "require", List.of("target", "stage", "after", "before", "reason"),
+            "limit", List.of("target", "stage", "parameter", "min", "max", "reason"),
+            "caution", List.of("hazard", "target", "reason"),
+            "ask", List.of("attribute", "reason"),
+            "verify", List.of("method", "reason"),
+            "conclude", List.of("conclusion", "subject", "reason"));
+    private static final List<String> ROW_KEYS = List.of("id", "basis", "source", "note");
+
+    private final String file;
+    private final Terms terms;
+    private final Diagnostics diagnostics;
+    private final Map<String, String> head = new HashMap<>();
+
+    TableReader(String file, Terms terms, Diagnostics diagnostics) {
+        this.file = file;
+        this.terms = terms;
+        this.diagnostics = diagnostics;
+    }
+
+    List<SyntaxRule> read(String text) {
+        List<Csv.Row> rows = Csv.rows(text);
+        int at = 0;
+        while (at < rows.size() && !rows.get(at).isBlank()) {
+            head(rows.get(at++));
+        }
+        while (at < rows.size() && rows.get(at).isBlank()) {
+            at++;
+        }
+        String verb = head.getOrDefault("then", "");
+        if (!ARGUMENTS.containsKey(verb)) {
+            diagnostics.add(Message.UNKNOWN_VERB, place(1), verb, Similar.advice(verb, ARGUMENTS.keySet()));
+            return List.of();
+        }
+        if (at >= rows.size()) {
+            diagnostics.add(Message.TABLE_SHAPE, place(1), "", "no header line behind the empty line");
+            return List.of();
+        }
+        Csv.Row header = rows.get(at++);
+        if (rows.size() - at > MAX_ROWS) {
+            diagnostics.add(Message.TOO_LARGE, place(header.line()), (rows.size() - at) + " rows", MAX_ROWS + " rows");
+            return List.of();
+        }
+        if (!columns(header, verb)) {
+            return List.of();
+        }
+        List<SyntaxRule> rules = new ArrayList<>();
+        for (Csv.Row row : rows.subList(at, rows.size())) {
+            if (!row.isBlank()) {
+                row(header, row, verb).ifPresent(rules::add);
+            }
+        }
+        return rules;
+    }
+
+    private void head(Csv.Row row) {
+        String key = row.cell(0).strip();
+        if (!HEAD.contains(key)) {
+            diagnostics.add(Message.UNKNOWN_FIELD, place(row.line()), key, "a table's first lines", Similar.advice(key, HEAD));
+        } else {
+            head.put(key, row.cell(1).strip());
+        }
+    }
+
+    private boolean columns(Csv.Row header, String verb) {
+        boolean sound = true;
+        List<String> known = new ArrayList<>(ROW_KEYS);
+        known.addAll(ARGUMENTS.get(verb));
+        for (String column : header.cells()) {
+            String name = column.strip();
+            boolean condition = name.indexOf('.') > 0;
+            if (!condition && !known.contains(name)) {
+                sound = false;
+                diagnostics.add(
+                        Message.UNKNOWN_FIELD, place(header.line()), name, "a table that says " + verb, Similar.advice(name, known));
+            }
+        }
+        for (String needed : List.of("id", "reason")) {
+            if (header.cells().stream().noneMatch(c -> c.strip().equals(needed))) {
+                sound = false;
+                diagnostics.add(Message.MISSING_FIELD, place(header.line()), "", "the header", needed);
+            }
+        }
+        return sound;
+    }
+
+    private Optional<SyntaxRule> row(Csv.Row header, Csv.Row row, String verb) {
+        Place place = place(row.line());
+        if (row.cells().size() > header.cells().size()) {
+            diagnostics.add(
+                    Message.TABLE_SHAPE, place, row.cell(header.cells().size()), "the row has more cells than the header");
+            return Optional.empty();
+        }
+        Map<String, List<SyntaxConstraint>> byType = new LinkedHashMap<>();
+        Map<String, String> cells = new HashMap<>();
+        boolean sound = true;
+        for (int i = 0; i < header.cells().size(); i++) {
+            String column = header.cell(i).strip();
+            String cell = row.cell(i).strip();
+            if (column.indexOf('.') > 0) {
+                String type = column.substring(0, column.indexOf('.'));
+                if (!cell.isEmpty()) {
+                    Optional<SyntaxConstraint> c =
+                            constraint(type, column.substring(column.indexOf('.') + 1), cell, place);
+                    sound &= c.isPresent();
+                    c.ifPresent(x -> byType.computeIfAbsent(type, k -> new ArrayList<>()).add(x));
+                }
+            } else {
+                cells.put(column, cell);
+            }
+        }
+        List<SyntaxPattern> patterns = new ArrayList<>();
+        byType.forEach((type, constraints) ->
+                patterns.add(new SyntaxPattern(Sign.POSITIVE, variable(type), type, constraints, place)));
+        Map<String, SyntaxRule.Text> annotations = new HashMap<>();
+        annotations.put("id", new SyntaxRule.Text(cells.getOrDefault("id", ""), place));
+        for (String key : List.of("basis", "source", "note", "since")) {
+            String value = cells.getOrDefault(key, "").isEmpty() ? head.getOrDefault(key, "") : cells.get(key);
+            if (!value.isEmpty()) {
+                annotations.put(key, new SyntaxRule.Text(value, place));
+            }
+        }
+        List<SyntaxCall> calls = call(verb, cells, place, byType.keySet());
+        return sound
+                ? Optional.of(new SyntaxRule(
+                        head.getOrDefault("title", file) + ": " + cells.get("id"), annotations, patterns, calls, place))
+                : Optional.empty();
+    }
+
+    private static String variable(String type) {
+        return "$" + type.substring(0, 1).toLowerCase(Locale.ROOT) + type.substring(1);
+    }
+
+    private Optional<SyntaxConstraint> constraint(String type, String field, String cell, Place place) {
+        Optional<FieldType> fieldType = terms.types().type(type).flatMap(t -> t.field(field)).map(f -> f.type());
+        if (fieldType.isEmpty()) {
+            Set<String> known = terms.types()
+                    .type(type)
+                    .map(t -> t.fields().keySet())
+                    .orElse(terms.types().byName().keySet());
+            diagnostics.add(
+                    Message.UNKNOWN_FIELD, place, type + "." + field, "the fact types", Similar.advice(field, known));
+            return Optional.empty();
+        }
+        if (fieldType.get() instanceof FieldType.NumberType) {
+            return Optional.of(number(field, cell, place));
+        }
+        boolean not = cell.startsWith("!");
+        List<Operand> operands = new ArrayList<>();
+        for (String word : (not ? cell.substring(1) : cell).split("\\|")) {
+            String w = word.strip();
+            boolean flag = fieldType.get() instanceof FieldType.TermType t && t.isFlag();
+            operands.add(flag && (w.equals("yes") || w.equals("no")) ? new Operand.Flag(w.equals("yes")) : new Operand.Quoted(w));
+        }
+        Op op = operands.size() == 1 ? (not ? Op.NE : Op.EQ) : (not ? Op.NOT_IN : Op.IN);
+        return Optional.of(new SyntaxConstraint.Compare(field, op, operands, place));
+    }
+
+    private static SyntaxConstraint number(String field, String cell, Place place) {
+        for (Op op : List.of(Op.GE, Op.LE, Op.NE, Op.GT, Op.LT, Op.EQ)) {
+            if (cell.startsWith(op.sign())) {
+                String rest = cell.substring(op.sign().length()).strip();
+                return new SyntaxConstraint.Compare(field, op, List.of(new Operand.Quoted(rest)), place);
+            }
+        }
+        return new SyntaxConstraint.Compare(field, Op.EQ, List.of(new Operand.Quoted(cell)), place);
+    }
+
+    private List<SyntaxCall> call(String verb, Map<String, String> cells, Place place, Set<String> types) {
+        List<Argument> arguments = new ArrayList<>();
+        for (String name : ARGUMENTS.get(verb)) {
+            String cell = cells.getOrDefault(name, "");
+            switch (name) {
+                case "target" -> {
+                    if (!cell.isEmpty() || !verb.equals("caution")) {
+                        arguments.add(target(cell, types));
+                    }
+                }
+                case "points" -> arguments.add(
+                        cell.matches("[0-9]") ? new Argument.Whole(Integer.parseInt(cell)) : new Argument.Text(cell));
+                case "subject" -> {
+                    if (!cell.isEmpty()) {
+                        arguments.add(new Argument.Variable(variable(cell), ""));
+                    }
+                }
+                case "after" -> placement(cells, arguments);
+                case "min" -> bound(cells, arguments);
+                case "before", "max" -> {
+                    // read together with the column before it
+                }
+                default -> arguments.add(new Argument.Text(cell));
+            }
+        }
+        return List.of(new SyntaxCall(verb, arguments, place));
+    }
+
+    private static Argument target(String cell, Set<String> types) {
+        return cell.equals(variable(FactTypes.PROCESS)) && types.contains(FactTypes.PROCESS)
+                ? new Argument.Variable(cell, "")
+                : new Argument.Text(cell);
+    }
+
+    private static void placement(Map<String, String> cells, List<Argument> arguments) {
+        String after = cells.getOrDefault("after", "");
+        String before = cells.getOrDefault("before", "");
+        if (!after.isEmpty() && !before.isEmpty()) {
+            arguments.add(new Argument.Nested("between", List.of(new Argument.Text(after), new Argument.Text(before))));
+        } else if (!after.isEmpty()) {
+            arguments.add(new Argument.Nested("after", List.of(new Argument.Text(after))));
+        } else {
+            arguments.add(new Argument.Nested("before", List.of(new Argument.Text(before))));
+        }
+    }
+
+    private static void bound(Map<String, String> cells, List<Argument> arguments) {
+        String min = cells.getOrDefault("min", "");
+        String max = cells.getOrDefault("max", "");
+        arguments.add(
+                max.isEmpty()
+                        ? new Argument.Nested("min", List.of(new Argument.Text(min)))
+                        : new Argument.Nested("max", List.of(new Argument.Text(max))));
+    }
+
+    private Place place(int line) {
+        return new Place(file, line, 1, "");
+    }
+}
