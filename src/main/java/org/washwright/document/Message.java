@@ -39,6 +39,7 @@ public enum Message {
     OUT_OF_RANGE(ERROR, "\"{value}\" is outside {0}", "Check number and unit"),
 
     // tasks
+    CONTRADICTION(ERROR, "{value} contradict each other", "Keep the one that was measured"),
     UNKNOWN_TERM(ERROR, "\"{value}\" is no {0} of this edition", "{1}"),
     NOT_A_FLAG(ERROR, "\"{value}\" is neither yes nor no", "Write yes, no, unknown or not applicable"),
     BAD_CODE(ERROR, "\"{value}\" is not a component cleanliness code: {0}", "Write for instance A(B-E17/F-G14/H-I4/J-K00)"),

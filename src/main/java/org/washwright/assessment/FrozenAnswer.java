@@ -1,0 +1,16 @@
+package org.washwright.assessment;
+
+import org.washwright.document.Hashes;
+
+/**
+ * An answer with its canonical bytes (RFC 8785) and their SHA-256. The same request on the same program version gives the
+ * same bytes by page, REST and file.
+ */
+public record FrozenAnswer(Answer answer, byte[] bytes, String hash) {
+
+    /** Freezes an answer. */
+    public static FrozenAnswer of(Answer answer) {
+        byte[] bytes = Hashes.canonical(answer);
+        return new FrozenAnswer(answer, bytes, Hashes.sha256(bytes));
+    }
+}

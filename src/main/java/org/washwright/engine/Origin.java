@@ -1,0 +1,42 @@
+package org.washwright.engine;
+
+import java.util.List;
+
+/**
+ * Where the value of an attribute comes from.
+ *
+ * @param kind given, computed, read from the catalogue, or proposed by a question tree
+ * @param detail JSON pointer, formula, term or path through the tree
+ * @param inputs references ({@code fact id/attribute}) of what it was made from
+ * @param source citation; empty for what was given
+ */
+public record Origin(Kind kind, String detail, List<String> inputs, String source) {
+
+    /** Ways in which a value can come to be. */
+    public enum Kind {
+        GIVEN("given"),
+        COMPUTED("computed"),
+        CATALOGUE("catalogue"),
+        TREE("question tree"),
+        NOT_GIVEN("not given");
+
+        private final String word;
+
+        Kind(String word) {
+            this.word = word;
+        }
+
+        /** As shown in answers. */
+        public String word() {
+            return word;
+        }
+    }
+
+    /** Nothing was said. */
+    public static final Origin NONE = new Origin(Kind.NOT_GIVEN, "", List.of(), "");
+
+    /** Keeps a copy. */
+    public Origin {
+        inputs = List.copyOf(inputs);
+    }
+}

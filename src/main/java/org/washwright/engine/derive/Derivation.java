@@ -1,0 +1,81 @@
+package org.washwright.engine.derive;
+
+import java.util.List;
+import java.util.Optional;
+import org.washwright.quantity.Span;
+import org.washwright.task.Group;
+import org.washwright.task.Value;
+
+/**
+ * A formula that computes an attribute. Narrower inputs give narrower results, so that the law of not knowing holds
+ * through it.
+ */
+public interface Derivation {
+
+    /** Attribute it computes. */
+    String attribute();
+
+    /** The formula in words or signs. */
+    String formula();
+
+    /** Citation, or "definition". */
+    String source();
+
+    /** Computes the value for one entry. */
+    Computed compute(Inputs inputs);
+
+    /**
+     * A computed value.
+     *
+     * @param value the value
+     * @param inputs references of what was read
+     * @param contradiction what contradicts what, in words
+     */
+    record Computed(Value value, List<String> inputs, Optional<String> contradiction) {
+
+        static Computed of(Value value, String... inputs) {
+            return new Computed(value, List.of(inputs), Optional.empty());
+        }
+    }
+
+    /** What a formula may read. */
+    interface Inputs {
+
+        /** Another attribute of the same entry, computed ones included. */
+        Value own(String attribute);
+
+        /** Text of a code attribute of the same entry; empty when none was given. */
+        String code(String attribute);
+
+        /** A given attribute of the same entry, codes included. */
+        Value given(String attribute);
+
+        /** An attribute of a single group that comes before. */
+        Value of(Group group, String attribute);
+
+        /** An assumption. */
+        Value assumption(String id);
+
+        /** Reference of an attribute of the same entry. */
+        String ref(String attribute);
+    }
+
+    /** Product of two numbers; unknown or not applicable when either is. */
+    static Value product(Value a, Value b) {
+        return both(a, b, Span::times);
+    }
+
+    /** Quotient of two numbers; unknown or not applicable when either is. */
+    static Value quotient(Value a, Value b) {
+        return both(a, b, Span::over);
+    }
+
+    private static Value both(Value a, Value b, java.util.function.BinaryOperator<Span> operation) {
+        if (a instanceof Value.NotApplicable || b instanceof Value.NotApplicable) {
+            return Value.NOT_APPLICABLE;
+        }
+        return a instanceof Value.Number x && b instanceof Value.Number y
+                ? new Value.Number(operation.apply(x.span(), y.span()))
+                : Value.UNKNOWN;
+    }
+}

@@ -1,0 +1,22 @@
+package org.washwright.engine.derive;
+
+import java.util.List;
+import org.washwright.task.Group;
+
+/** All formulas by group, in the order in which they are computed. */
+public final class Derivations {
+
+    private Derivations() {}
+
+    /** The formulas of a group. */
+    public static List<Derivation> of(Group group) {
+        return switch (group) {
+            case PART -> List.of(new AreaPerHour());
+            case MATERIALS -> List.of(new MaterialStrength(), new MaterialRockwell());
+            case FEATURES -> List.of(new Slenderness());
+            case SOILS -> List.of(new SoilLoad(), new SoilLoadPerShift());
+            case DEMAND -> List.of(new LargestParticle());
+            default -> List.of();
+        };
+    }
+}

@@ -1,0 +1,2 @@
+/** Computed facts: one class per formula, each with inputs, formula and source. */
+package org.washwright.engine.derive;
