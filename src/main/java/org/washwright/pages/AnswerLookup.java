@@ -19,7 +19,9 @@ import org.washwright.assessment.Answer.Firing;
 import org.washwright.assessment.Answer.Origin;
 import org.washwright.assessment.Answer.Rule;
 import org.washwright.assessment.Answer.RuledOut;
+import org.washwright.assessment.Answer.Sentence;
 import org.washwright.assessment.Answer.Source;
+import org.washwright.assessment.Answer.Window;
 
 /** Look-ups that templates make in an answer, so that a page never shows an id where a name is known. */
 @TemplateExtension
@@ -107,12 +109,22 @@ public final class AnswerLookup {
         return processName(answer, ref).orElse(ref);
     }
 
-    /** What limits a firing sets on a process, in words. */
-    public static List<String> limitsOf(Answer answer, int n, Candidate candidate) {
+    /** What limits a firing sets on a parameter of a process, in words. */
+    public static List<String> limitsOf(Answer answer, int n, Candidate candidate, Window window) {
         return firing(answer, n).findings().stream()
                 .filter(finding -> finding.verb().equals("limit")
                         && finding.targets().contains(candidate.process()))
                 .map(Finding::detail)
+                .filter(detail -> detail.startsWith(window.name()))
+                .toList();
+    }
+
+    /** Cautions of the whole answer that the page of one process does not already say. */
+    public static List<Sentence> otherCautions(Answer answer, Candidate candidate) {
+        List<String> said =
+                candidate.cautions().stream().map(Sentence::text).toList();
+        return answer.cautions().stream()
+                .filter(caution -> !said.contains(caution.text()))
                 .toList();
     }
 
