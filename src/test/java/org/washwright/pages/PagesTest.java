@@ -1,0 +1,198 @@
+package org.washwright.pages;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.quarkus.qute.Engine;
+import io.quarkus.qute.Template;
+import io.quarkus.qute.Variant;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.washwright.assessment.Answer;
+import org.yaml.snakeyaml.Yaml;
+
+/** Draws every page of an assessment from an invented answer; the pages are left in target/mock to look at. */
+class PagesTest {
+
+    private static final Path MOCK = Path.of("target/mock");
+
+    private final Engine engine = Pages.engine();
+    private final Answer answer = answer();
+
+    @Test
+    void the_assessment_says_its_sentence_and_shows_every_process() throws IOException {
+        String page = drawn("assessment", "casework/assessment", Map.of());
+
+        assertTrue(page.contains(answer.headline().sentence()));
+        answer.candidates().forEach(candidate -> assertTrue(page.contains(candidate.name()), candidate.name()));
+        answer.ruledOut().forEach(out -> assertTrue(page.contains(out.name()), out.name()));
+        answer.questions().forEach(question -> assertTrue(page.contains(question.question()), question.question()));
+    }
+
+    @Test
+    void every_reason_on_the_assessment_leads_to_a_firing_that_the_trace_shows() throws IOException {
+        String assessment = drawn("assessment", "casework/assessment", Map.of());
+        String trace = drawn("trace", "casework/trace", Map.of());
+
+        Set<String> wanted = found("href=\"trace#(firing-\\d+)\"", assessment);
+        Set<String> shown = found("id=\"(firing-\\d+)\"", trace);
+        assertEquals(answer.firings().size(), shown.size());
+        assertTrue(shown.containsAll(wanted), wanted + " in " + shown);
+        assertFalse(wanted.isEmpty());
+    }
+
+    @Test
+    void links_within_the_trace_lead_somewhere() throws IOException {
+        String trace = drawn("trace", "casework/trace", Map.of());
+
+        Set<String> ids = found("id=\"([^\"]+)\"", trace);
+        Set<String> missing = new HashSet<>(found("href=\"#([^\"]+)\"", trace));
+        missing.removeAll(ids);
+        // A process is a fact of the catalogue; this small answer does not list the attributes of any.
+        missing.removeIf(id -> id.startsWith("fact-process/"));
+        assertEquals(Set.of(), missing);
+    }
+
+    @Test
+    void a_process_shows_its_windows_and_who_set_them() throws IOException {
+        String page = drawn(
+                "candidate", "casework/candidate", Map.of("candidate", answer.candidates().get(0)));
+
+        assertTrue(page.contains("25 to 40 kHz"));
+        assertTrue(page.contains("frequency at most 40 kHz"));
+        assertTrue(page.contains("may narrow further"));
+        drawn("conditional", "casework/candidate", Map.of("candidate", answer.candidates().get(2)));
+    }
+
+    @Test
+    void an_answer_in_which_nothing_stands_still_makes_a_page() throws IOException {
+        Answer nothing = new Answer(
+                1,
+                answer.request(),
+                answer.requestHash(),
+                new Answer.Headline("No process stands.", "All seven are ruled out.", List.of()),
+                answer.facts(),
+                answer.firings(),
+                List.of(),
+                answer.ruledOut(),
+                List.of(),
+                List.of(),
+                List.of(),
+                answer.rules(),
+                answer.sources());
+
+        String page = drawn("nothing", "casework/assessment", Map.of("answer", nothing));
+
+        assertTrue(page.contains("No process stands."));
+        assertTrue(page.contains("The safety data sheet, local codes and a competent, licensed person decide."));
+    }
+
+    @Test
+    void fields_keep_what_was_typed_and_say_what_is_wrong_beside_it() throws IOException {
+        String form =
+                """
+                {#include layout section='tasks'}{#title}Fields{/title}{#main}<h1>The part</h1>
+                {#fieldErrorSummary errors=errors /}
+                <form method="post" action="/tasks">{#csrf /}
+                {#quantityField name='materials.0.hardness' label='Hardness' value='62 <HRC' units=units unit='HRC'
+                  help='A number such as 62, a range such as 58..62, or one end such as >= 58.' error='62 <HRC is no number. Write 62 or >= 62.' /}
+                {#quantityField name='features.0.depth' label='Depth of the hole' value='' units=lengths unit='mm' unknown=true /}
+                {#termField name='materials.0.substrate' label='Material' terms=terms chosen=chosen help='The nearest will do.' /}
+                {#termField name='soils.0.kind' label='Soil' terms=terms chosen=chosen multiple=true help='Tick all that it may be.' /}
+                <div class="form-actions"><button class="button" type="submit">Save the part</button><a href="/tasks">Leave it</a></div>
+                </form>{/main}{/include}
+                """;
+        Template template = engine.parse(form, Variant.forContentType(Variant.TEXT_HTML), "fields.html");
+        String page = kept(
+                "fields",
+                template.data(Map.of(
+                                "errors",
+                                List.of(Map.of("field", "materials.0.hardness", "text", "Hardness: 62 <HRC is no number.")),
+                                "units",
+                                List.of("HRC", "HV", "MPa"),
+                                "lengths",
+                                List.of("mm"),
+                                "terms",
+                                List.of(
+                                        Map.of("id", "bearing-steel", "name", "bearing steel", "definition", "Hard steel with about 1 % carbon and chromium."),
+                                        Map.of("id", "grey-cast-iron", "name", "grey cast iron", "definition", "Iron with flakes of graphite; porous to oil."),
+                                        Map.of("id", "brass", "name", "brass", "definition", "Copper with zinc; stains in strong alkali.")),
+                                "chosen",
+                                List.of("bearing-steel"),
+                                "signedIn",
+                                Map.of("name", "engineer")))
+                        .render());
+
+        assertTrue(page.contains("value=\"62 &lt;HRC\""));
+        assertTrue(page.contains("href=\"#materials.0.hardness\""));
+        assertTrue(page.contains("aria-invalid=\"true\""));
+        assertTrue(page.contains("value=\"bearing-steel\" selected"));
+        assertTrue(page.contains("value=\"bearing-steel\" checked"));
+    }
+
+    @Test
+    void no_page_carries_inline_style_or_script() throws IOException {
+        for (String name : List.of("casework/assessment", "casework/trace")) {
+            String page = drawn(name.substring(name.indexOf('/') + 1), name, Map.of());
+            assertFalse(page.contains("style=\""), name);
+            assertFalse(page.contains("<style"), name);
+            assertFalse(Pattern.compile("<script(?! src=)|\\son[a-z]+=\"").matcher(page).find(), name);
+        }
+    }
+
+    private String drawn(String file, String template, Map<String, Object> more) throws IOException {
+        Map<String, Object> data = new HashMap<>(Map.of(
+                "answer", answer,
+                "title", "Bearing rings, ground and honed, before assembly",
+                "crumb", "Cleaning task 118",
+                "chips",
+                        List.of(
+                                "steel 100Cr6, 62 HRC",
+                                "honing oil with fines",
+                                "bore 40 mm, one groove",
+                                Figures.three(1200) + " an hour",
+                                "residue ≤ 20 mg/m²"),
+                "traceUrl", "trace",
+                "assessmentUrl", "assessment",
+                "candidatesUrl", "processes",
+                "taskUrl", "task",
+                "signedIn", Map.of("name", "engineer")));
+        data.putAll(more);
+        return kept(file, engine.getTemplate(template).data(data).render());
+    }
+
+    private static String kept(String file, String page) throws IOException {
+        Files.createDirectories(MOCK);
+        Files.writeString(MOCK.resolve(file + ".html"), page);
+        return page;
+    }
+
+    private static Set<String> found(String pattern, String page) {
+        Matcher matcher = Pattern.compile(pattern).matcher(page);
+        Set<String> found = new HashSet<>();
+        while (matcher.find()) {
+            found.add(matcher.group(1));
+        }
+        return found;
+    }
+
+    private static Answer answer() {
+        try (InputStream in = PagesTest.class.getResourceAsStream("bearing-rings.yaml")) {
+            return new ObjectMapper().convertValue(new Yaml().load(in), Answer.class);
+        } catch (IOException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}
