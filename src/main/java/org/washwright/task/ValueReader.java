@@ -30,11 +30,14 @@ public final class ValueReader {
         this.diagnostics = diagnostics;
     }
 
-    /** Reads the value of an attribute of a fact type; empty after an error. */
-    Optional<Given> read(Node node, Attribute attribute, String factType) {
-        String pointer = node.place().pointer();
+    /**
+     * Reads the value of an attribute of a fact type; empty after an error.
+     *
+     * @param pointer where the attribute stands in a task's usual form, whatever form it was written in
+     */
+    Optional<Given> read(Node node, Attribute attribute, String factType, String pointer) {
         if (node instanceof MapNode map) {
-            return tree(map, attribute, factType);
+            return tree(map, attribute, factType, pointer);
         }
         if (attribute.type() instanceof FieldType.CodeType && node instanceof ScalarNode s) {
             return code(s, pointer);
@@ -135,12 +138,11 @@ public final class ValueReader {
         }
     }
 
-    private Optional<Given> tree(MapNode map, Attribute attribute, String factType) {
-        String pointer = map.place().pointer();
+    private Optional<Given> tree(MapNode map, Attribute attribute, String factType, String pointer) {
         Set<String> known = Set.of("value", "tree", "answers");
         map.entries().stream().filter(e -> !known.contains(e.key())).forEach(e -> diagnostics.add(
                 Message.UNKNOWN_FIELD, e.keyPlace(), e.key(), "a value", Similar.advice(e.key(), known)));
-        Optional<Given> own = map.get("value").flatMap(n -> read(n, attribute, factType));
+        Optional<Given> own = map.get("value").flatMap(n -> read(n, attribute, factType, pointer));
         Optional<Node> treeNode = map.get("tree");
         if (treeNode.isEmpty()) {
             return own;
