@@ -21,16 +21,19 @@ final class Headlines {
                 .filter(l -> l.status() == ProcessLine.Status.RECOMMENDED)
                 .count();
         long conditional = ranked.size() - recommended;
-        String summary = capital(processes(recommended)) + (recommended == 1 ? " is" : " are") + " recommended, "
-                + count(conditional) + (conditional == 1 ? " hangs" : " hang") + " on what is not known, "
-                + count(ruledOut) + (ruledOut == 1 ? " is" : " are") + " ruled out.";
+        String summary = (recommended == 0 ? "No process is" : capital(processes(recommended)) + (recommended == 1 ? " is" : " are"))
+                + " recommended, "
+                + (conditional == 0 ? "none hangs" : count(conditional) + (conditional == 1 ? " hangs" : " hang"))
+                + " on what is not known, "
+                + (ruledOut == 0 ? "none is" : count(ruledOut) + (ruledOut == 1 ? " is" : " are"))
+                + " ruled out.";
         if (ranked.isEmpty()) {
             return new Answer.Headline("No process of this edition may clean this task.", summary, List.of());
         }
         ProcessLine first = ranked.get(0);
         String sentence = sentence(first);
         TreeSet<Integer> firings = new TreeSet<>();
-        first.steps().forEach(s -> firings.addAll(s.firings()));
+        first.steps().stream().filter(PlacedStage::certain).forEach(s -> firings.addAll(s.firings()));
         if (recommended == 0) {
             sentence = "Nothing is certain yet. If what is open turns out well: " + sentence;
         } else {
@@ -42,7 +45,8 @@ final class Headlines {
     private static String sentence(ProcessLine line) {
         List<String> phrases = new ArrayList<>();
         List<Integer> times = new ArrayList<>();
-        for (PlacedStage stage : line.steps()) {
+        List<PlacedStage> certain = line.steps().stream().filter(PlacedStage::certain).toList();
+        for (PlacedStage stage : certain) {
             String phrase = phrase(line, stage);
             int last = phrases.size() - 1;
             if (last >= 0 && phrases.get(last).equals(phrase)) {
@@ -57,10 +61,14 @@ final class Headlines {
             int n = times.get(i);
             said.add(phrases.get(i) + (n == 1 ? "" : n == 2 ? " twice" : " " + count(n) + " times"));
         }
-        if (said.size() == 1) {
-            return said.get(0);
-        }
-        return String.join(", ", said.subList(0, said.size() - 1)) + " and " + said.get(said.size() - 1);
+        int open = line.steps().size() - certain.size();
+        String more = open == 0
+                ? ""
+                : "; " + count(open) + (open == 1 ? " further stage hangs" : " further stages hang") + " on what is not known";
+        String all = said.size() == 1
+                ? said.get(0)
+                : String.join(", ", said.subList(0, said.size() - 1)) + " and " + said.get(said.size() - 1);
+        return all + more;
     }
 
     private static String phrase(ProcessLine line, PlacedStage stage) {
@@ -72,7 +80,7 @@ final class Headlines {
                     .name()
                     .toLowerCase(Locale.ROOT);
         }
-        return stage.certain() ? phrase : "perhaps " + phrase;
+        return phrase;
     }
 
     private static String processes(long n) {

@@ -55,7 +55,7 @@ final class Sentences {
         for (Evidence<Effect.Verify> e : Evidence.general(firings, Effect.Verify.class)) {
             String method = Headlines.capital(edition.catalogue().name("test-method", e.effect().method()));
             String blind = edition.catalogue().blindSpots().getOrDefault(e.effect().method(), "");
-            String text = method + ": " + (e.certain() ? "" : "possibly, ") + e.finding().text()
+            String text = method + (e.certain() ? ": " : ", if it applies: ") + e.finding().text()
                     + (blind.isEmpty() ? "" : " It can't see " + blind + ".");
             byText.computeIfAbsent(text, k -> new TreeSet<>()).add(e.n());
         }

@@ -90,7 +90,7 @@ final class CanonicalDrl {
         }
         if (t.operand() instanceof Operand.Terms terms) {
             boolean positive = t.op() == Op.EQ || t.op() == Op.IN;
-            String method = positive ? (certain ? "in" : "mayIn") : (certain ? "notIn" : "mayNotIn");
+            String method = positive ? (certain ? "anyOf" : "mayAnyOf") : (certain ? "noneOf" : "mayNoneOf");
             return method + "(" + slot + ", "
                     + String.join(", ", terms.ids().stream().map(id -> "\"" + id + "\"").toList()) + ")";
         }

@@ -13,6 +13,7 @@ import org.washwright.rule.Field;
 import org.washwright.rule.Pattern;
 import org.washwright.rule.Sign;
 import org.washwright.task.Group;
+import org.washwright.task.Value;
 
 /** Says of a match which values its conditions read, and which missing knowledge holds it. */
 final class Reading {
@@ -93,7 +94,7 @@ final class Reading {
     }
 
     private void existence(Fact fact, Set<String> held) {
-        if (fact.id().endsWith(FactBuilder.OPEN)) {
+        if (isOpen(fact)) {
             held.add(fact.id().substring(0, fact.id().length() - FactBuilder.OPEN.length()));
         }
         for (Firing f : concludedBy.getOrDefault(fact.id(), List.of())) {
@@ -101,9 +102,14 @@ final class Reading {
         }
     }
 
+    /** True for the fact that stands for what an open list may still hold. */
+    private static boolean isOpen(Fact fact) {
+        return !fact.sure() && Group.byFactType(fact.type().name()).isPresent();
+    }
+
     /** What has to be found out so that a field is known: the field itself, or what it is made from. */
     private void missing(Fact fact, Field field, Set<String> held) {
-        if (fact.value(field).isDefinite() || fact.id().endsWith(FactBuilder.OPEN)) {
+        if (fact.value(field).isDefinite() || isOpen(fact)) {
             return;
         }
         if (fact.type().name().equals(FactTypes.STAGE)) {
@@ -119,16 +125,29 @@ final class Reading {
             return;
         }
         int before = held.size();
+        // Where one input is half known, narrowing that one is what to ask for; its equals would only repeat it.
+        boolean halfKnown = origin.inputs().stream().anyMatch(this::halfKnown);
         for (String input : origin.inputs()) {
-            int slash = input.lastIndexOf('/');
-            facts.fact(slash < 0 ? input : input.substring(0, slash)).ifPresent(f -> f.type()
-                    .field(input.substring(slash + 1))
-                    .ifPresent(x -> missing(f, x, held)));
+            if (!halfKnown || halfKnown(input)) {
+                int slash = input.lastIndexOf('/');
+                facts.fact(slash < 0 ? input : input.substring(0, slash)).ifPresent(f -> f.type()
+                        .field(input.substring(slash + 1))
+                        .ifPresent(x -> missing(f, x, held)));
+            }
         }
         if (held.size() == before) {
             // The inputs are known, but the catalogue or the formula leaves a range.
             held.add(origin.kind() == Origin.Kind.CATALOGUE ? origin.inputs().get(0) : fact.ref(field));
         }
+    }
+
+    /** Half known: given as a range or as one of several. */
+    private boolean halfKnown(String ref) {
+        int slash = ref.lastIndexOf('/');
+        Optional<Fact> fact = facts.fact(slash < 0 ? ref : ref.substring(0, slash));
+        return fact.flatMap(f -> f.type().field(ref.substring(slash + 1)).map(x -> f.value(x)))
+                .map(v -> !v.isDefinite() && !(v instanceof Value.Unknown))
+                .orElse(false);
     }
 
     private static Optional<String> group(Pattern p) {

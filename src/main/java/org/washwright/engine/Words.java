@@ -53,6 +53,9 @@ public final class Words {
     /** The value of a fact's field, as a piece of a sentence. */
     public String inSentence(Fact fact, Field field) {
         Value value = fact.value(field);
+        if (!fact.sure() && field.property().isEmpty() && field.type() instanceof FieldType.TermType t && !t.isFlag()) {
+            return fact.name();
+        }
         if (value instanceof Value.Unknown || value instanceof Value.NotApplicable) {
             return (value instanceof Value.Unknown ? "unknown " : "no ") + field.label();
         }

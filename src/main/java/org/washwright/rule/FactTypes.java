@@ -42,10 +42,8 @@ public record FactTypes(Map<String, FactType> byName) {
         for (Group group : Group.values()) {
             List<Field> fields = new ArrayList<>();
             for (Attribute a : group.attributes()) {
-                if (!(a.type() instanceof FieldType.CodeType)) {
-                    fields.add(new Field(a.name(), a.label(), a.type(), 0));
-                    fields.addAll(paths(catalogue, a.name(), a.label(), a.type()));
-                }
+                fields.add(new Field(a.name(), a.label(), a.type(), 0));
+                fields.addAll(paths(catalogue, a.name(), a.label(), a.type()));
             }
             types.put(group.factType(), FactType.of(group.factType(), group.cap(), fields));
         }
