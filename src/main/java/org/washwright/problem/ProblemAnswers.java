@@ -3,16 +3,20 @@ package org.washwright.problem;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateException;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import org.jboss.logging.Logger;
 
 /** Writes a problem as JSON for programs and as a page for people. */
 @ApplicationScoped
 public class ProblemAnswers {
+    private static final Logger LOG = Logger.getLogger(ProblemAnswers.class);
+
     private final ObjectMapper json;
 
     ProblemAnswers(ObjectMapper json) {
@@ -23,15 +27,21 @@ public class ProblemAnswers {
     public Response answer(
             ContainerRequestContext request, int status, String title, String detail, List<ProblemError> errors) {
         Problem problem = problem(path(request), status, title, detail, errors);
-        return wantsPage(request)
-                ? Response.status(status)
+        if (wantsPage(request)) {
+            try {
+                return Response.status(status)
                         .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
                         .entity(page(problem))
-                        .build()
-                : Response.status(status)
-                        .type(Problem.MEDIA_TYPE)
-                        .entity(json(problem))
                         .build();
+            } catch (TemplateException e) {
+                // The page about a fault must not be a fault itself: tell it plainly instead.
+                LOG.error("The problem page could not be written", e);
+            }
+        }
+        return Response.status(status)
+                .type(Problem.MEDIA_TYPE)
+                .entity(json(problem))
+                .build();
     }
 
     /** A problem about a path. */

@@ -14,7 +14,6 @@ import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
-import io.quarkus.test.common.WithTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
@@ -22,10 +21,8 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.washwright.app.TestDatabase;
 
 @QuarkusTest
-@WithTestResource(TestDatabase.class)
 class AccessTest {
     private static final String PROBLEM = "application/problem+json";
 

@@ -1,6 +1,8 @@
 package org.washwright.app;
 
 import io.quarkus.test.common.QuarkusTestResourceLifecycleManager;
+import io.quarkus.test.common.TestResourceScope;
+import io.quarkus.test.common.WithTestResource;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -9,8 +11,10 @@ import java.util.Map;
 
 /**
  * The database of all {@code @QuarkusTest} classes: the same embedded server as in production, its cluster kept below
- * {@code target} so that only the first run pays for making it, its content emptied at each start.
+ * {@code target} so that only the first run pays for making it, its content emptied at each start. Being declared as
+ * global, it needs no mention in a test.
  */
+@WithTestResource(value = TestDatabase.class, scope = TestResourceScope.GLOBAL)
 public final class TestDatabase implements QuarkusTestResourceLifecycleManager {
     private EmbeddedDatabase database;
 

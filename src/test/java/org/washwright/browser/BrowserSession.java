@@ -33,8 +33,8 @@ public final class BrowserSession implements AutoCloseable {
 
     private BrowserSession(int width, int height) {
         address = SharedService.address();
-        playwright = Playwright.create(new Playwright.CreateOptions()
-                .setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         browser = playwright
                 .chromium()
                 .launch(new BrowserType.LaunchOptions()

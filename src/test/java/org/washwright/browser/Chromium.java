@@ -15,12 +15,13 @@ final class Chromium {
     private Chromium() {}
 
     static synchronized Path find() {
-        Optional<Path> configured = Optional.ofNullable(System.getProperty(SETTING)).map(Path::of);
+        Optional<Path> configured =
+                Optional.ofNullable(System.getProperty(SETTING)).map(Path::of);
         if (configured.isPresent()) {
             return configured
                     .filter(Files::isExecutable)
-                    .orElseThrow(() -> new IllegalStateException("The setting " + SETTING + " names "
-                            + configured.get() + ", which is no program. Give the path of a Chromium."));
+                    .orElseThrow(() -> new IllegalStateException("The setting " + SETTING + " names " + configured.get()
+                            + ", which is no program. Give the path of a Chromium."));
         }
         if (!Files.isExecutable(DEBIAN) && isRoot() && Files.isExecutable(Path.of("/usr/bin/apt-get"))) {
             install();

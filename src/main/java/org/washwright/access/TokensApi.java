@@ -3,7 +3,6 @@ package org.washwright.access;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
-import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -11,35 +10,27 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.UUID;
 import org.washwright.problem.Invalid;
 import org.washwright.problem.Refused;
 
-/** The caller and its tokens, for programs. */
-@Path("/api")
+/** The tokens of the caller, for programs. */
+@Path("/api/tokens")
 @RolesAllowed(Roles.ANYONE)
 @Produces(MediaType.APPLICATION_JSON)
 @Consumes(MediaType.APPLICATION_JSON)
-class AccessApi {
+class TokensApi {
     private final Caller caller;
     private final Tokens tokens;
 
-    AccessApi(Caller caller, Tokens tokens) {
+    TokensApi(Caller caller, Tokens tokens) {
         this.caller = caller;
         this.tokens = tokens;
     }
 
-    @GET
-    @Path("me")
-    public Me me() {
-        return new Me(caller.accountId(), caller.name(), caller.roles(), caller.workspaceId());
-    }
-
     @POST
-    @Path("tokens")
     public Response create(TokenBody body) {
         if (!caller.bySession()) {
             throw new Refused("A token cannot make further tokens; sign in with your password to make one.");
@@ -55,13 +46,10 @@ class AccessApi {
     }
 
     @DELETE
-    @Path("tokens/{id}")
+    @Path("{id}")
     public void revoke(@PathParam("id") UUID id) {
         tokens.revoke(caller.workspaceId(), caller.accountId(), id);
     }
-
-    /** The caller, as told to programs. */
-    record Me(UUID accountId, String name, List<String> roles, UUID workspaceId) {}
 
     /** The body that asks for a token. */
     record TokenBody(Optional<String> label, OptionalInt expiresInDays) {
