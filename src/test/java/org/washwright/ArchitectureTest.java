@@ -307,7 +307,7 @@ class ArchitectureTest {
 
     /** The package below ours that a class belongs to, such as {@code access}. */
     private static String featureOf(JavaClass type) {
-        String[] steps = type.getPackageName().split("\\.");
+        String[] steps = type.getPackageName().split("\\.", -1);
         return steps.length > 2 ? steps[2] : "";
     }
 
