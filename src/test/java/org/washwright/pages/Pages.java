@@ -43,8 +43,9 @@ final class Pages {
                 .addResultMapper(new HtmlEscaper(List.of(Variant.TEXT_HTML)))
                 .addLocator(id -> located(id).map(Pages::location))
                 .addNamespaceResolver(NamespaceResolver.builder("inject")
-                        .resolve(context ->
-                                context.getName().equals("csrf") ? Map.of("parameterName", "t", "token", "x") : null)
+                        .resolve(context -> context.getName().equals("caller")
+                                ? Map.of("signedIn", true, "name", "engineer", "formToken", "x")
+                                : null)
                         .build());
         methods().filter(method -> namespace(method).isEmpty())
                 .forEach(method -> builder.addValueResolver(onValue(method)));

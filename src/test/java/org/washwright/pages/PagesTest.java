@@ -105,7 +105,7 @@ class PagesTest {
                 """
                 {#include layout section='tasks'}{#title}Fields{/title}{#main}<h1>The part</h1>
                 {#fieldErrorSummary errors=errors /}
-                <form method="post" action="/tasks">{#csrf /}
+                <form method="post" action="/tasks">{#csrfField /}
                 {#quantityField name='materials.0.hardness' label='Hardness' value='62 <HRC' units=units unit='HRC'
                   help='A number such as 62, a range such as 58..62, or one end such as >= 58.' error='62 <HRC is no number. Write 62 or >= 62.' /}
                 {#quantityField name='features.0.depth' label='Depth of the hole' value='' units=lengths unit='mm' unknown=true /}
@@ -130,9 +130,7 @@ class PagesTest {
                                         Map.of("id", "grey-cast-iron", "name", "grey cast iron", "definition", "Iron with flakes of graphite; porous to oil."),
                                         Map.of("id", "brass", "name", "brass", "definition", "Copper with zinc; stains in strong alkali.")),
                                 "chosen",
-                                List.of("bearing-steel"),
-                                "signedIn",
-                                Map.of("name", "engineer")))
+                                List.of("bearing-steel")))
                         .render());
 
         assertTrue(page.contains("value=\"62 &lt;HRC\""));
@@ -167,8 +165,7 @@ class PagesTest {
                 "traceUrl", "trace",
                 "assessmentUrl", "assessment",
                 "candidatesUrl", "processes",
-                "taskUrl", "task",
-                "signedIn", Map.of("name", "engineer")));
+                "taskUrl", "task"));
         data.putAll(more);
         return kept(file, engine.getTemplate(template).data(data).render());
     }

@@ -124,7 +124,7 @@ final class PatternChecker {
                     Message.BAD_CONSTRAINT, compare.place(), "id", "the id of an attribute is compared once, with ==");
             return Optional.empty();
         }
-        return field(compare.field(), type, compare.place()).flatMap(f -> compare(compare, f, index));
+        return field(compare.field(), type, compare.place()).flatMap(f -> compare(compare, f));
     }
 
     private Optional<List<Condition>> parts(
@@ -178,10 +178,10 @@ final class PatternChecker {
         return field;
     }
 
-    private Optional<Condition> compare(SyntaxConstraint.Compare compare, Field field, int index) {
+    private Optional<Condition> compare(SyntaxConstraint.Compare compare, Field field) {
         Operand first = compare.operands().get(0);
         if (first instanceof Operand.Variable v) {
-            return variable(compare, field, v, index);
+            return variable(compare, field, v);
         }
         if (field.type() instanceof FieldType.NumberType number) {
             return number(compare, field, number.dimension(), first);
@@ -244,7 +244,7 @@ final class PatternChecker {
     }
 
     private Optional<Condition> variable(
-            SyntaxConstraint.Compare compare, Field field, Operand.Variable variable, int index) {
+            SyntaxConstraint.Compare compare, Field field, Operand.Variable variable) {
         Optional<Scope.Bound> bound = scope.get(variable.name());
         if (bound.isEmpty()) {
             diagnostics.add(Message.UNKNOWN_VARIABLE, compare.place(), variable.name());

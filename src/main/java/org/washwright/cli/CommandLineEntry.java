@@ -1,0 +1,83 @@
+package org.washwright.cli;
+
+import java.util.OptionalInt;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/**
+ * Decides whether the arguments ask for a headless command and, if so, runs it.
+ *
+ * <p>A headless command is answered before Quarkus starts: no server, no database. New commands are added to
+ * {@link #commandLine()}. Exit codes are those of {@link ExitCode}.
+ */
+public final class CommandLineEntry {
+    private static final String SERVE = "serve";
+
+    private CommandLineEntry() {}
+
+    /** The exit code of the headless command, or empty when the service is to be started. */
+    public static OptionalInt run(String[] args) {
+        if (args.length == 0 || args.length == 1 && args[0].equals(SERVE)) {
+            return OptionalInt.empty();
+        }
+        return OptionalInt.of(commandLine().execute(args));
+    }
+
+    /** The whole command line; package-private so that tests can give it their own writers. */
+    static CommandLine commandLine() {
+        return new CommandLine(new Washwright())
+                .addSubcommand(new Serve())
+                .setExecutionExceptionHandler((failure, line, parsed) -> {
+                    line.getErr().println("washwright: internal error: " + failure);
+                    line.getErr().println("This is a fault of the program; please report it with the command used.");
+                    return ExitCode.INTERNAL;
+                });
+    }
+
+    /** The top command: help and version only. */
+    @Command(
+            name = "washwright",
+            mixinStandardHelpOptions = true,
+            versionProvider = Version.class,
+            description = "Turns a parts-cleaning task into defensible cleaning processes, with every reason shown.",
+            footerHeading = "%nExit codes:%n",
+            footer = {
+                "  0   done, nothing to report",
+                "  1   the answer holds findings, or the edition holds errors",
+                "  2   the command line is wrong",
+                "  3   a file could not be read",
+                "  69  the service could not start",
+                "  70  a fault of the program"
+            })
+    static final class Washwright implements Runnable {
+        @CommandLine.Spec
+        private CommandLine.Model.CommandSpec spec;
+
+        @Override
+        public void run() {
+            throw new CommandLine.ParameterException(
+                    spec.commandLine(), "No command given; start the service with no arguments or with 'serve'.");
+        }
+    }
+
+    /** Named here for the help text; {@link #run} hands it back to the caller instead of running it. */
+    @Command(name = SERVE, description = "Starts the service (the same as no arguments at all).")
+    static final class Serve implements Runnable {
+        @CommandLine.Spec
+        private CommandLine.Model.CommandSpec spec;
+
+        @Override
+        public void run() {
+            throw new CommandLine.ParameterException(
+                    spec.commandLine(), "'serve' takes no arguments; settings come from the environment or a file.");
+        }
+    }
+
+    /** Tells picocli the version. */
+    static final class Version implements CommandLine.IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            return new String[] {"washwright " + ProgramVersion.text()};
+        }
+    }
+}
