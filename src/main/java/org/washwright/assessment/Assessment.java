@@ -82,7 +82,8 @@ final class Assessment {
         int next = firings.size() + 1;
         for (ProcessTerm process : edition.catalogue().leaves()) {
             ProcessLine line = composer.compose(process, next);
-            next = Math.max(next, line.firings().stream().mapToInt(f -> f.n() + 1).max().orElse(next));
+            next = Math.max(
+                    next, line.firings().stream().mapToInt(f -> f.n() + 1).max().orElse(next));
             lines.add(line);
         }
         return lines;
@@ -114,8 +115,8 @@ final class Assessment {
         List<Answer.RuledOut> out = new ArrayList<>();
         lines.stream()
                 .filter(l -> l.status() == ProcessLine.Status.RULED_OUT)
-                .forEach(l -> out.add(new Answer.RuledOut(
-                        l.process().id(), l.process().term().name(), Sentences.of(l.refusals()))));
+                .forEach(l -> out.add(
+                        new Answer.RuledOut(l.process().id(), l.process().term().name(), Sentences.of(l.refusals()))));
         List<Fact> all = new ArrayList<>(facts.all());
         lines.forEach(l -> all.addAll(l.facts()));
         FindingCards findings = new FindingCards(edition);

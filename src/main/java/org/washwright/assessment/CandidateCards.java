@@ -55,16 +55,23 @@ final class CandidateCards {
         double start = (c.start().low() + c.start().high()) / 2;
         if (!c.figure().isEmpty()) {
             points.add(new Answer.Point(
-                    "Starts from a figure instead of " + org.washwright.quantity.Quantities.number(c.criterion().start(), 3)
-                            + " points.",
+                    "Starts from a figure instead of "
+                            + org.washwright.quantity.Quantities.number(
+                                    c.criterion().start(), 3) + " points.",
                     start - c.criterion().start(),
                     true,
                     c.start().isPoint(),
                     0,
                     c.figure()));
         }
-        c.marks().forEach(m -> points.add(new Answer.Point(
-                m.evidence().finding().text(), m.points(), m.counted(), m.evidence().certain(), m.evidence().n(), "")));
+        c.marks()
+                .forEach(m -> points.add(new Answer.Point(
+                        m.evidence().finding().text(),
+                        m.points(),
+                        m.counted(),
+                        m.evidence().certain(),
+                        m.evidence().n(),
+                        "")));
         return new Answer.Criterion(
                 c.criterion().id(),
                 c.criterion().name(),

@@ -22,14 +22,17 @@ final class Citations {
         Map<String, Rule> rules = new TreeMap<>();
         firings.forEach(f -> rules.put(f.rule().id(), f.rule()));
         List<Answer.Rule> out = new ArrayList<>();
-        rules.values().forEach(r -> out.add(new Answer.Rule(
-                r.id(),
-                r.title(),
-                r.basis().word(),
-                r.sources().stream().map(c -> new Answer.Cite(c.source(), c.locator())).toList(),
-                r.since(),
-                r.note(),
-                r.place().file() + ":" + r.place().line())));
+        rules.values()
+                .forEach(r -> out.add(new Answer.Rule(
+                        r.id(),
+                        r.title(),
+                        r.basis().word(),
+                        r.sources().stream()
+                                .map(c -> new Answer.Cite(c.source(), c.locator()))
+                                .toList(),
+                        r.since(),
+                        r.note(),
+                        r.place().file() + ":" + r.place().line())));
         return out;
     }
 

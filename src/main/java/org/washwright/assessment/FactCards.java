@@ -34,8 +34,12 @@ final class FactCards {
             f.facts().forEach(x -> x.ifPresent(fact -> matched.add(fact.id())));
             f.findings().forEach(x -> {
                 if (x.effect() instanceof org.washwright.rule.Effect.Conclude c) {
-                    String subject = c.subject().map(i -> "/" + f.facts().get(i).orElseThrow().id()).orElse("");
-                    concludedBy.computeIfAbsent(Conclusions.PREFIX + c.conclusion() + subject, k -> new ArrayList<>()).add(f.n());
+                    String subject = c.subject()
+                            .map(i -> "/" + f.facts().get(i).orElseThrow().id())
+                            .orElse("");
+                    concludedBy
+                            .computeIfAbsent(Conclusions.PREFIX + c.conclusion() + subject, k -> new ArrayList<>())
+                            .add(f.n());
                 }
             });
         }

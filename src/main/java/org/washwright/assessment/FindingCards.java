@@ -1,6 +1,5 @@
 package org.washwright.assessment;
 
-import java.util.List;
 import java.util.Optional;
 import org.washwright.engine.Fact;
 import org.washwright.engine.Finding;
@@ -53,13 +52,16 @@ final class FindingCards {
             };
         }
         if (effect instanceof Effect.Score s) {
-            String criterion = edition.grading().criterion(s.criterion()).orElseThrow().name();
+            String criterion =
+                    edition.grading().criterion(s.criterion()).orElseThrow().name();
             double step = edition.grading().steps().get(s.points());
             return criterion + ", " + (s.support() ? "+" : "−") + Quantities.number(step, Words.COMPUTED) + " points";
         }
         if (effect instanceof Effect.Require r) {
             String place = r.after().map(a -> " after " + stage(firing, a)).orElse("")
-                    + r.before().map(b -> (r.after().isPresent() ? " and" : "") + " before " + stage(firing, b)).orElse("");
+                    + r.before()
+                            .map(b -> (r.after().isPresent() ? " and" : "") + " before " + stage(firing, b))
+                            .orElse("");
             return edition.catalogue().name("stage", r.stage()) + place;
         }
         if (effect instanceof Effect.Limit l) {
@@ -78,7 +80,9 @@ final class FindingCards {
 
     private String stage(Firing firing, Effect.StageRef ref) {
         if (ref instanceof Effect.StageRef.Named n) {
-            return n.id().equals(Effect.StageRef.MAIN) ? "the main cleaning" : edition.catalogue().name("stage", n.id());
+            return n.id().equals(Effect.StageRef.MAIN)
+                    ? "the main cleaning"
+                    : edition.catalogue().name("stage", n.id());
         }
         return firing.facts()
                 .get(((Effect.StageRef.Matched) ref).pattern())

@@ -21,7 +21,9 @@ final class Headlines {
                 .filter(l -> l.status() == ProcessLine.Status.RECOMMENDED)
                 .count();
         long conditional = ranked.size() - recommended;
-        String summary = (recommended == 0 ? "No process is" : capital(processes(recommended)) + (recommended == 1 ? " is" : " are"))
+        String summary = (recommended == 0
+                        ? "No process is"
+                        : capital(processes(recommended)) + (recommended == 1 ? " is" : " are"))
                 + " recommended, "
                 + (conditional == 0 ? "none hangs" : count(conditional) + (conditional == 1 ? " hangs" : " hang"))
                 + " on what is not known, "
@@ -45,7 +47,8 @@ final class Headlines {
     private static String sentence(ProcessLine line) {
         List<String> phrases = new ArrayList<>();
         List<Integer> times = new ArrayList<>();
-        List<PlacedStage> certain = line.steps().stream().filter(PlacedStage::certain).toList();
+        List<PlacedStage> certain =
+                line.steps().stream().filter(PlacedStage::certain).toList();
         for (PlacedStage stage : certain) {
             String phrase = phrase(line, stage);
             int last = phrases.size() - 1;
@@ -64,7 +67,8 @@ final class Headlines {
         int open = line.steps().size() - certain.size();
         String more = open == 0
                 ? ""
-                : "; " + count(open) + (open == 1 ? " further stage hangs" : " further stages hang") + " on what is not known";
+                : "; " + count(open) + (open == 1 ? " further stage hangs" : " further stages hang")
+                        + " on what is not known";
         String all = said.size() == 1
                 ? said.get(0)
                 : String.join(", ", said.subList(0, said.size() - 1)) + " and " + said.get(said.size() - 1);

@@ -37,16 +37,25 @@ final class Questions {
 
     List<Answer.Question> of(List<ProcessLine> lines) {
         for (ProcessLine line : lines) {
-            line.conditions().forEach(c -> c.firings().forEach(n -> firings.get(n).held().forEach(ref -> {
-                heldBy.computeIfAbsent(ref, k -> new TreeSet<>()).add(n);
-                decides.computeIfAbsent(ref, k -> new TreeSet<>()).add(line.process().term().name());
-            })));
+            line.conditions()
+                    .forEach(c -> c.firings()
+                            .forEach(n -> firings.get(n).held().forEach(ref -> {
+                                heldBy.computeIfAbsent(ref, k -> new TreeSet<>())
+                                        .add(n);
+                                decides.computeIfAbsent(ref, k -> new TreeSet<>())
+                                        .add(line.process().term().name());
+                            })));
         }
-        for (Firing f : firings.values().stream().sorted(Comparator.comparingInt(Firing::n)).toList()) {
-            boolean moves = f.findings().stream().anyMatch(x -> x.effect() instanceof Effect.Score
-                    && x.targets().stream().anyMatch(t -> standing(t, lines)));
+        for (Firing f : firings.values().stream()
+                .sorted(Comparator.comparingInt(Firing::n))
+                .toList()) {
+            boolean moves = f.findings().stream()
+                    .anyMatch(x -> x.effect() instanceof Effect.Score
+                            && x.targets().stream().anyMatch(t -> standing(t, lines)));
             if (!f.certain() && moves) {
-                f.held().forEach(ref -> heldBy.computeIfAbsent(ref, k -> new TreeSet<>()).add(f.n()));
+                f.held()
+                        .forEach(ref -> heldBy.computeIfAbsent(ref, k -> new TreeSet<>())
+                                .add(f.n()));
             }
         }
         Evidence.general(List.copyOf(firings.values()), Effect.Ask.class).stream()
@@ -54,7 +63,11 @@ final class Questions {
                 .forEach(this::ask);
         List<Answer.Question> out = new ArrayList<>();
         heldBy.forEach((ref, numbers) -> out.add(new Answer.Question(
-                ref, question(ref), consequence(ref), List.copyOf(numbers), decides.getOrDefault(ref, new TreeSet<>()).size())));
+                ref,
+                question(ref),
+                consequence(ref),
+                List.copyOf(numbers),
+                decides.getOrDefault(ref, new TreeSet<>()).size())));
         out.sort(Comparator.comparingInt(Answer.Question::decides)
                 .thenComparingInt(q -> asked.containsKey(q.attribute()) ? 1 : 0)
                 .thenComparingInt(q -> q.firings().size())
@@ -88,14 +101,18 @@ final class Questions {
                     .orElse(List.of());
         }
         Group group = Group.byFactType(type).orElseThrow();
-        List<Fact> own = facts.all().stream().filter(f -> f.type().name().equals(type)).toList();
+        List<Fact> own =
+                facts.all().stream().filter(f -> f.type().name().equals(type)).toList();
         boolean open = own.stream().anyMatch(f -> !f.sure());
         if (attribute.isEmpty()) {
             return open ? List.of(group.key()) : List.of();
         }
         List<String> refs = new ArrayList<>();
         for (Fact fact : own) {
-            fact.type().field(attribute).filter(f -> fact.sure() && !fact.value(f).isDefinite()).ifPresent(f -> refs.add(fact.ref(f)));
+            fact.type()
+                    .field(attribute)
+                    .filter(f -> fact.sure() && !fact.value(f).isDefinite())
+                    .ifPresent(f -> refs.add(fact.ref(f)));
         }
         return refs.isEmpty() && open && own.size() == 1 ? List.of(group.key()) : refs;
     }
@@ -104,7 +121,8 @@ final class Questions {
         Optional<Group> open = Group.byKey(ref);
         if (open.isPresent() && open.get().isList()) {
             boolean none = facts.all().stream()
-                    .noneMatch(f -> f.sure() && f.type().name().equals(open.get().factType()));
+                    .noneMatch(
+                            f -> f.sure() && f.type().name().equals(open.get().factType()));
             return none
                     ? open.get().attributes().get(0).question()
                     : "Is there any " + open.get().label() + " besides those listed?";
@@ -116,7 +134,10 @@ final class Questions {
             return ref;
         }
         if (fact.get().id().startsWith("attributes/")) {
-            return edition.catalogue().attributes().get(fact.get().id().substring("attributes/".length())).question();
+            return edition.catalogue()
+                    .attributes()
+                    .get(fact.get().id().substring("attributes/".length()))
+                    .question();
         }
         Group group = Group.byFactType(fact.get().type().name()).orElse(null);
         String question = group == null

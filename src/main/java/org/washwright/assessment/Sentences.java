@@ -25,7 +25,8 @@ final class Sentences {
     /** Verdicts as sentences. */
     static List<Answer.Sentence> of(List<ProcessLine.Verdict> verdicts) {
         Map<String, TreeSet<Integer>> byText = new LinkedHashMap<>();
-        verdicts.forEach(v -> byText.computeIfAbsent(v.text(), k -> new TreeSet<>()).addAll(v.firings()));
+        verdicts.forEach(
+                v -> byText.computeIfAbsent(v.text(), k -> new TreeSet<>()).addAll(v.firings()));
         return sentences(byText);
     }
 
@@ -42,7 +43,8 @@ final class Sentences {
     private List<Answer.Sentence> cautions(List<Evidence<Effect.Caution>> evidence) {
         Map<String, TreeSet<Integer>> byText = new LinkedHashMap<>();
         for (Evidence<Effect.Caution> e : evidence) {
-            String usual = edition.catalogue().cautions().getOrDefault(e.effect().hazard(), "");
+            String usual =
+                    edition.catalogue().cautions().getOrDefault(e.effect().hazard(), "");
             String text = (e.certain() ? "" : "Possibly: ") + e.finding().text() + (usual.isEmpty() ? "" : " " + usual);
             byText.computeIfAbsent(text, k -> new TreeSet<>()).add(e.n());
         }
@@ -53,9 +55,13 @@ final class Sentences {
     List<Answer.Sentence> verifications() {
         Map<String, TreeSet<Integer>> byText = new LinkedHashMap<>();
         for (Evidence<Effect.Verify> e : Evidence.general(firings, Effect.Verify.class)) {
-            String method = Headlines.capital(edition.catalogue().name("test-method", e.effect().method()));
-            String blind = edition.catalogue().blindSpots().getOrDefault(e.effect().method(), "");
-            String text = method + (e.certain() ? ": " : ", if it applies: ") + e.finding().text()
+            String method = Headlines.capital(
+                    edition.catalogue().name("test-method", e.effect().method()));
+            String blind =
+                    edition.catalogue().blindSpots().getOrDefault(e.effect().method(), "");
+            String text = method
+                    + (e.certain() ? ": " : ", if it applies: ")
+                    + e.finding().text()
                     + (blind.isEmpty() ? "" : " It can't see " + blind + ".");
             byText.computeIfAbsent(text, k -> new TreeSet<>()).add(e.n());
         }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import org.washwright.catalogue.Catalogue;
 import org.washwright.catalogue.Parameter;
-import org.washwright.engine.Words;
 import org.washwright.line.PlacedStage;
 import org.washwright.line.ProcessLine;
 import org.washwright.line.Window;

@@ -59,7 +59,9 @@ public final class Firings {
                     findings(m, line));
             out.add(firing);
             Conclusions.of(m, edition.types())
-                    .forEach(f -> concludedBy.computeIfAbsent(f.id(), k -> new ArrayList<>()).add(firing));
+                    .forEach(f -> concludedBy
+                            .computeIfAbsent(f.id(), k -> new ArrayList<>())
+                            .add(firing));
         }
         return out;
     }
@@ -105,7 +107,8 @@ public final class Firings {
         if (target instanceof Effect.Target.Node n) {
             return edition.catalogue().members(n.id());
         }
-        Fact process = match.facts().get(((Effect.Target.Matched) target).pattern()).orElseThrow();
+        Fact process =
+                match.facts().get(((Effect.Target.Matched) target).pattern()).orElseThrow();
         return List.of(process.id().substring(process.id().indexOf('/') + 1));
     }
 
@@ -117,9 +120,13 @@ public final class Firings {
             } else if (part instanceof Reason.Part.NameOf n) {
                 out.append(match.facts().get(n.pattern()).map(this::name).orElse("it"));
             } else if (part instanceof Reason.Part.ValueOf v) {
-                out.append(match.facts().get(v.pattern()).map(f -> words.inSentence(f, v.field())).orElse("it"));
+                out.append(match.facts()
+                        .get(v.pattern())
+                        .map(f -> words.inSentence(f, v.field()))
+                        .orElse("it"));
             } else {
-                out.append(process.isEmpty() ? "the process" : edition.catalogue().name("process", process));
+                out.append(
+                        process.isEmpty() ? "the process" : edition.catalogue().name("process", process));
             }
         }
         if (out.length() > 0) {

@@ -130,9 +130,9 @@ final class Reading {
         for (String input : origin.inputs()) {
             if (!halfKnown || halfKnown(input)) {
                 int slash = input.lastIndexOf('/');
-                facts.fact(slash < 0 ? input : input.substring(0, slash)).ifPresent(f -> f.type()
-                        .field(input.substring(slash + 1))
-                        .ifPresent(x -> missing(f, x, held)));
+                facts.fact(slash < 0 ? input : input.substring(0, slash))
+                        .ifPresent(
+                                f -> f.type().field(input.substring(slash + 1)).ifPresent(x -> missing(f, x, held)));
             }
         }
         if (held.size() == before) {

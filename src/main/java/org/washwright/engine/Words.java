@@ -71,7 +71,9 @@ public final class Words {
     /** Name of a term; stages of a line are stages or processes. */
     public String name(String kind, String term) {
         if (kind.equals(FactTypes.LINE_STAGE)) {
-            return catalogue.term("stage", term).isPresent() ? catalogue.name("stage", term) : catalogue.name("process", term);
+            return catalogue.term("stage", term).isPresent()
+                    ? catalogue.name("stage", term)
+                    : catalogue.name("process", term);
         }
         return catalogue.name(kind, term);
     }

@@ -76,11 +76,19 @@ public final class Composer {
             }
         }
         for (Evidence<Effect.Require> e : sequence.impossible()) {
-            Verdict v = verdict("No place is left for " + edition.catalogue().name("stage", e.effect().stage()) + ": ", e);
+            Verdict v = verdict(
+                    "No place is left for "
+                            + edition.catalogue().name("stage", e.effect().stage()) + ": ",
+                    e);
             (e.certain() ? refusals : conditions).add(v);
         }
-        steps.stream().filter(s -> !s.certain()).forEach(s -> s.reasons().forEach(e -> conditions.add(
-                verdict("May need a further stage, " + s.stage().orElseThrow().term().name() + ". ", e))));
+        steps.stream()
+                .filter(s -> !s.certain())
+                .forEach(s -> s.reasons()
+                        .forEach(e -> conditions.add(verdict(
+                                "May need a further stage, "
+                                        + s.stage().orElseThrow().term().name() + ". ",
+                                e))));
         List<Evidence<Effect.Limit>> limits = Evidence.about(process.id(), taskFirings, Effect.Limit.class);
         limits.addAll(Evidence.about(process.id(), lineFirings, Effect.Limit.class));
         Windows windows = new Windows(edition.catalogue(), process, limits);

@@ -58,7 +58,9 @@ public final class Grader {
                     .map(c -> criterion(
                             c,
                             processFact,
-                            scores.stream().filter(s -> s.effect().criterion().equals(c.id())).toList()))
+                            scores.stream()
+                                    .filter(s -> s.effect().criterion().equals(c.id()))
+                                    .toList()))
                     .toList();
             Span points = mean(
                     criteria.stream().map(c -> c.criterion().weight()).toList(),
@@ -94,7 +96,8 @@ public final class Grader {
         List<Mark> marks = new ArrayList<>();
         List<String> taken = new ArrayList<>();
         List<Evidence<Effect.Score>> strongestFirst = scores.stream()
-                .sorted(Comparator.comparingInt((Evidence<Effect.Score> s) -> -s.effect().points())
+                .sorted(Comparator.comparingInt(
+                                (Evidence<Effect.Score> s) -> -s.effect().points())
                         .thenComparing(s -> !s.certain())
                         .thenComparingInt(Evidence::n))
                 .toList();
@@ -122,8 +125,14 @@ public final class Grader {
 
     private static Span curve(Grading.Figure figure, Value value) {
         if (!(value instanceof Value.Number n)) {
-            double low = figure.curve().stream().mapToDouble(Grading.Breakpoint::points).min().orElse(0);
-            double high = figure.curve().stream().mapToDouble(Grading.Breakpoint::points).max().orElse(100);
+            double low = figure.curve().stream()
+                    .mapToDouble(Grading.Breakpoint::points)
+                    .min()
+                    .orElse(0);
+            double high = figure.curve().stream()
+                    .mapToDouble(Grading.Breakpoint::points)
+                    .max()
+                    .orElse(100);
             return new Span(low, high);
         }
         Span out = Span.of(Grading.points(figure, n.span().low()))

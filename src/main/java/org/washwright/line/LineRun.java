@@ -98,13 +98,16 @@ final class LineRun {
     }
 
     private static Firing onlyRequirements(Firing f) {
-        List<Finding> kept =
-                f.findings().stream().filter(x -> x.effect() instanceof Effect.Require).toList();
+        List<Finding> kept = f.findings().stream()
+                .filter(x -> x.effect() instanceof Effect.Require)
+                .toList();
         return new Firing(f.n(), f.rule(), f.level(), f.certain(), f.line(), f.facts(), f.uses(), f.held(), kept);
     }
 
     private static String key(Firing f) {
-        List<String> ids = f.facts().stream().map((Optional<Fact> x) -> x.map(Fact::id).orElse("-")).toList();
+        List<String> ids = f.facts().stream()
+                .map((Optional<Fact> x) -> x.map(Fact::id).orElse("-"))
+                .toList();
         return f.rule().id() + " " + f.certain() + " " + String.join(" ", ids);
     }
 }

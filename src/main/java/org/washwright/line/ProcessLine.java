@@ -4,7 +4,6 @@ import java.util.List;
 import org.washwright.catalogue.ProcessTerm;
 import org.washwright.engine.Fact;
 import org.washwright.engine.Firing;
-import org.washwright.rule.Effect;
 
 /**
  * The composed line of one process.
@@ -61,5 +60,4 @@ public record ProcessLine(
         }
         return conditions.isEmpty() ? Status.RECOMMENDED : Status.CONDITIONAL;
     }
-
 }

@@ -47,7 +47,8 @@ final class StageFacts {
             values.add(value(field, steps, index));
             origins.add(composed);
         }
-        String name = step.stage().map(s -> s.term().name()).orElse(process.term().name());
+        String name =
+                step.stage().map(s -> s.term().name()).orElse(process.term().name());
         return new Fact(id(step), type, name, step.certain(), values, origins);
     }
 
@@ -56,15 +57,17 @@ final class StageFacts {
         return switch (field.name()) {
             case "id" -> Value.term(termId(step));
             case "main" -> Value.flag(step.isMain());
-            case "cleaning" -> Value.flag(step.isMain() || step.stage().orElseThrow().cleaning());
+            case "cleaning" ->
+                Value.flag(step.isMain() || step.stage().orElseThrow().cleaning());
             case "position" -> number(steps.subList(0, index), 1);
             case "count" -> number(steps, 0);
             case "next" -> neighbour(steps, index, 1);
             case "previous" -> neighbour(steps, index, -1);
-            default -> step.stage()
-                    .map(StageTerm::term)
-                    .map(t -> t.property(field.property()))
-                    .orElse(Value.NOT_APPLICABLE);
+            default ->
+                step.stage()
+                        .map(StageTerm::term)
+                        .map(t -> t.property(field.property()))
+                        .orElse(Value.NOT_APPLICABLE);
         };
     }
 

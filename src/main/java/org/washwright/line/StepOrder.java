@@ -19,7 +19,9 @@ final class StepOrder {
         steps.forEach(s -> waitsFor.put(s.key(), new TreeSet<>()));
         for (Step s : steps) {
             s.behind().stream().filter(waitsFor::containsKey).forEach(waitsFor.get(s.key())::add);
-            s.before().stream().filter(waitsFor::containsKey).forEach(other -> waitsFor.get(other).add(s.key()));
+            s.before().stream()
+                    .filter(waitsFor::containsKey)
+                    .forEach(other -> waitsFor.get(other).add(s.key()));
         }
         List<Step> rest = new ArrayList<>(steps);
         rest.sort(Comparator.comparingInt(Step::position).thenComparing(Step::key));

@@ -37,14 +37,20 @@ final class Windows {
     /** Places a step with its windows. */
     PlacedStage place(Step step, String factId) {
         Setting own = step.stage().map(StageTerm::setting).orElse(process.setting());
-        Map<String, Window> windows = windows(step, step.stage().map(StageTerm::id).orElse(""), own, factId);
+        Map<String, Window> windows =
+                windows(step, step.stage().map(StageTerm::id).orElse(""), own, factId);
         Optional<Map.Entry<String, Window>> closed = closed(windows);
         if (closed.isPresent() && step.stage().isPresent()) {
             for (String alternative : step.stage().get().alternatives()) {
                 StageTerm other = catalogue.stages().get(alternative);
                 Map<String, Window> tried = windows(step, other.id(), other.setting(), factId);
                 if (closed(tried).isEmpty()) {
-                    return placed(step, Optional.of(other), other.setting(), tried, step.stage().get().id());
+                    return placed(
+                            step,
+                            Optional.of(other),
+                            other.setting(),
+                            tried,
+                            step.stage().get().id());
                 }
             }
         }
@@ -53,8 +59,10 @@ final class Windows {
             Verdict verdict = closedVerdict(placed, c.getKey(), c.getValue());
             (step.certain() ? refusals : conditions).add(verdict);
         });
-        windows.forEach((parameter, window) -> window.undecided().forEach(n -> conditions.add(new Verdict(
-                "May narrow " + parameterName(parameter) + " of " + name(placed) + ": " + reason(n), List.of(n)))));
+        windows.forEach((parameter, window) -> window.undecided()
+                .forEach(n -> conditions.add(new Verdict(
+                        "May narrow " + parameterName(parameter) + " of " + name(placed) + ": " + reason(n),
+                        List.of(n)))));
         return placed;
     }
 
@@ -85,7 +93,12 @@ final class Windows {
 
     private static boolean concerns(Evidence<Effect.Limit> limit, Step step, String stageId, String factId) {
         if (limit.effect().stage() instanceof Effect.StageRef.Matched m) {
-            return limit.firing().facts().get(m.pattern()).map(Fact::id).orElse("").equals(factId);
+            return limit.firing()
+                    .facts()
+                    .get(m.pattern())
+                    .map(Fact::id)
+                    .orElse("")
+                    .equals(factId);
         }
         String named = ((Effect.StageRef.Named) limit.effect().stage()).id();
         return step.isMain() ? named.equals(Effect.StageRef.MAIN) : named.equals(stageId);
@@ -129,8 +142,12 @@ final class Windows {
         Parameter p = catalogue.parameters().get(parameter);
         String low = Quantities.write(w.low(), p.dimension(), FIGURES);
         String high = Quantities.write(w.high(), p.dimension(), FIGURES);
-        String lowWhy = w.lowBy().isEmpty() ? "it works from " + low + " only" : reason(w.lowBy().get(0));
-        String highWhy = w.highBy().isEmpty() ? "it works up to " + high + " only" : reason(w.highBy().get(0));
+        String lowWhy = w.lowBy().isEmpty()
+                ? "it works from " + low + " only"
+                : reason(w.lowBy().get(0));
+        String highWhy = w.highBy().isEmpty()
+                ? "it works up to " + high + " only"
+                : reason(w.highBy().get(0));
         String text = "No " + parameterName(parameter) + " is left for " + name(placed) + ": it needs at least " + low
                 + " (" + plain(lowWhy) + ") and at most " + high + " (" + plain(highWhy) + ").";
         return new Verdict(text, w.by());

@@ -104,7 +104,9 @@ public record FactTypes(Map<String, FactType> byName) {
     }
 
     private static List<Field> paths(Catalogue catalogue, String name, String label, FieldType type) {
-        if (!(type instanceof FieldType.TermType t) || t.isFlag() || catalogue.kinds().get(t.kind()) == null) {
+        if (!(type instanceof FieldType.TermType t)
+                || t.isFlag()
+                || catalogue.kinds().get(t.kind()) == null) {
             return List.of();
         }
         return catalogue.kinds().get(t.kind()).properties().values().stream()

@@ -75,10 +75,11 @@ public final class TaskReader {
                 case "notes" -> notes = text(entry.value(), NOTES_LENGTH);
                 case "shows" -> text(entry.value(), NOTES_LENGTH);
                 case "attributes" -> declared(entry.value(), declared);
-                default -> Group.byKey(entry.key())
-                        .ifPresentOrElse(
-                                group -> lists.put(group, group(group, entry.value())),
-                                () -> unknown(entry, "a cleaning task", taskKeys()));
+                default ->
+                    Group.byKey(entry.key())
+                            .ifPresentOrElse(
+                                    group -> lists.put(group, group(group, entry.value())),
+                                    () -> unknown(entry, "a cleaning task", taskKeys()));
             }
         }
         if (title.isBlank()) {

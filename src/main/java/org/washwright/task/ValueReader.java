@@ -140,8 +140,10 @@ public final class ValueReader {
 
     private Optional<Given> tree(MapNode map, Attribute attribute, String factType, String pointer) {
         Set<String> known = Set.of("value", "tree", "answers");
-        map.entries().stream().filter(e -> !known.contains(e.key())).forEach(e -> diagnostics.add(
-                Message.UNKNOWN_FIELD, e.keyPlace(), e.key(), "a value", Similar.advice(e.key(), known)));
+        map.entries().stream()
+                .filter(e -> !known.contains(e.key()))
+                .forEach(e -> diagnostics.add(
+                        Message.UNKNOWN_FIELD, e.keyPlace(), e.key(), "a value", Similar.advice(e.key(), known)));
         Optional<Given> own = map.get("value").flatMap(n -> read(n, attribute, factType, pointer));
         Optional<Node> treeNode = map.get("tree");
         if (treeNode.isEmpty()) {
@@ -150,20 +152,21 @@ public final class ValueReader {
         String id = treeNode.get().shown();
         Optional<Vocabulary.Questions> questions = vocabulary.questions(id);
         if (questions.isEmpty()) {
-            diagnostics.add(
-                    Message.UNKNOWN_TREE, treeNode.get().place(), id, Similar.advice(id, vocabulary.treeIds()));
+            diagnostics.add(Message.UNKNOWN_TREE, treeNode.get().place(), id, Similar.advice(id, vocabulary.treeIds()));
             return Optional.empty();
         }
         if (!questions.get().proposes().equals(factType + "." + attribute.name())) {
             diagnostics.add(
-                    Message.TREE_ATTRIBUTE, treeNode.get().place(), id, questions.get().proposes());
+                    Message.TREE_ATTRIBUTE,
+                    treeNode.get().place(),
+                    id,
+                    questions.get().proposes());
             return Optional.empty();
         }
         return played(map, questions.get(), own, pointer);
     }
 
-    private Optional<Given> played(
-            MapNode map, Vocabulary.Questions questions, Optional<Given> own, String pointer) {
+    private Optional<Given> played(MapNode map, Vocabulary.Questions questions, Optional<Given> own, String pointer) {
         Node answersNode = map.get("answers").orElse(new ListNode(map.place(), List.of()));
         if (!(answersNode instanceof ListNode list)) {
             diagnostics.add(Message.EXPECTED_LIST, answersNode.place(), answersNode.shown());
@@ -182,7 +185,11 @@ public final class ValueReader {
         }
         if (played.proposal().isEmpty()) {
             diagnostics.add(
-                    Message.TREE_UNFINISHED, list.place(), "", map.get("tree").orElseThrow().shown(), played.question());
+                    Message.TREE_UNFINISHED,
+                    list.place(),
+                    "",
+                    map.get("tree").orElseThrow().shown(),
+                    played.question());
             return Optional.empty();
         }
         return Optional.of(own.map(o -> new Given(o.value(), pointer, played.path(), true, o.code()))
