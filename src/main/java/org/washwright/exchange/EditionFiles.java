@@ -8,8 +8,8 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.FileTime;
 import java.security.MessageDigest;
+import java.time.LocalDateTime;
 import java.util.Collections;
 import java.util.HexFormat;
 import java.util.List;
@@ -37,6 +37,9 @@ public record EditionFiles(Map<String, byte[]> files) {
 
     /** Most files. */
     public static final int MAX_FILES = 500;
+
+    /** Time written into bundles; a local one, because zip holds no zone and the same files give the same bytes anywhere. */
+    private static final LocalDateTime BUNDLED = LocalDateTime.of(1980, 1, 2, 0, 0);
 
     private static final Pattern NAME = Pattern.compile(
             "(edition|grading|assumptions)\\.yaml|(catalogue|trees|cases)/[A-Za-z0-9._-]{1,80}\\.yaml"
@@ -162,7 +165,7 @@ public record EditionFiles(Map<String, byte[]> files) {
         try (ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8)) {
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
                 ZipEntry entry = new ZipEntry(file.getKey());
-                entry.setLastModifiedTime(FileTime.fromMillis(315_619_200_000L));
+                entry.setTimeLocal(BUNDLED);
                 zip.putNextEntry(entry);
                 zip.write(file.getValue());
                 zip.closeEntry();
