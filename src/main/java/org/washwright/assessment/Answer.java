@@ -158,8 +158,7 @@ public record Answer(
      * @param firings the undecided firings it holds, and the firings that ask for it
      * @param decides number of processes whose status hangs on it
      */
-    public record Question(
-            String attribute, String question, String consequence, List<Integer> firings, int decides) {}
+    public record Question(String attribute, String question, String consequence, List<Integer> firings, int decides) {}
 
     /**
      * A process that may clean this task.
@@ -270,13 +269,7 @@ public record Answer(
      * @param place file and line in the edition
      */
     public record Rule(
-            String id,
-            String title,
-            String basis,
-            List<Cite> sources,
-            String since,
-            String note,
-            String place) {}
+            String id, String title, String basis, List<Cite> sources, String since, String note, String place) {}
 
     /** A source id and the place within that source; the place may be empty. */
     public record Cite(String source, String locator) {}

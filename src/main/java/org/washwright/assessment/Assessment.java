@@ -1,15 +1,191 @@
 package org.washwright.assessment;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.washwright.catalogue.ProcessTerm;
+import org.washwright.document.Diagnostics;
+import org.washwright.document.Hashes;
+import org.washwright.document.Message;
+import org.washwright.document.Place;
+import org.washwright.document.Similar;
+import org.washwright.engine.Fact;
+import org.washwright.engine.FactBase;
+import org.washwright.engine.FactBuilder;
+import org.washwright.engine.Firing;
+import org.washwright.engine.Firings;
 import org.washwright.engine.Inference;
+import org.washwright.line.Composer;
+import org.washwright.line.Grader;
+import org.washwright.line.ProcessLine;
+import org.washwright.quantity.Quantities;
 import org.washwright.rule.Edition;
+import org.washwright.rule.Grading;
 import org.washwright.task.CleaningTask;
+import org.washwright.task.Value;
 
-/** One assessment in the making. */
+/** One assessment in the making: facts, firings, lines, points, and the answer frozen from them. */
 final class Assessment {
 
-    Assessment(Edition edition, Inference taskRules, Inference lineRules, CleaningTask task, Wishes wishes) {}
+    private static final int FORMAT = 1;
+
+    private final Edition edition;
+    private final Inference taskRules;
+    private final Inference lineRules;
+    private final CleaningTask task;
+    private final Wishes wishes;
+    private final Map<String, Double> weights = new LinkedHashMap<>();
+    private final Map<String, Value> assumptions = new TreeMap<>();
+
+    Assessment(Edition edition, Inference taskRules, Inference lineRules, CleaningTask task, Wishes wishes) {
+        this.edition = edition;
+        this.taskRules = taskRules;
+        this.lineRules = lineRules;
+        this.task = task;
+        this.wishes = wishes;
+    }
 
     FrozenAnswer freeze() {
-        throw new IllegalStateException("under way");
+        Diagnostics diagnostics = new Diagnostics();
+        readWishes(diagnostics);
+        FactBase given = FactBuilder.build(task, edition, assumptions, diagnostics);
+        if (diagnostics.hasErrors()) {
+            throw new RefusedTask(diagnostics.all());
+        }
+        Inference.Inferred inferred = taskRules.run(given.all());
+        FactBase facts = given.with(inferred.conclusions());
+        List<Firing> firings = new ArrayList<>(new Firings(edition).of(inferred, facts, "", 1));
+        List<ProcessLine> lines = lines(facts, firings);
+        lines.forEach(l -> firings.addAll(l.firings()));
+        Map<String, Grader.Grade> grades = new HashMap<>();
+        Grader grader = new Grader(edition.grading(), weights);
+        List<ProcessLine> ranked = lines.stream()
+                .filter(l -> l.status() != ProcessLine.Status.RULED_OUT)
+                .toList();
+        for (ProcessLine line : ranked) {
+            String id = line.process().id();
+            grades.put(id, grader.grade(id, facts.fact("process/" + id).orElseThrow(), firings));
+        }
+        ranked = rank(ranked, grades);
+        return FrozenAnswer.of(answer(facts, firings, lines, ranked, grades));
+    }
+
+    private List<ProcessLine> lines(FactBase facts, List<Firing> firings) {
+        Composer composer = new Composer(edition, lineRules, facts, firings);
+        List<ProcessLine> lines = new ArrayList<>();
+        int next = firings.size() + 1;
+        for (ProcessTerm process : edition.catalogue().leaves()) {
+            ProcessLine line = composer.compose(process, next);
+            next = Math.max(
+                    next, line.firings().stream().mapToInt(f -> f.n() + 1).max().orElse(next));
+            lines.add(line);
+        }
+        return lines;
+    }
+
+    private static List<ProcessLine> rank(List<ProcessLine> lines, Map<String, Grader.Grade> grades) {
+        return lines.stream()
+                .sorted(Comparator.comparing((ProcessLine l) -> l.status())
+                        .thenComparingDouble(l -> -middle(grades.get(l.process().id())))
+                        .thenComparing(l -> l.process().id()))
+                .toList();
+    }
+
+    private static double middle(Grader.Grade grade) {
+        return (grade.total().low() + grade.total().high()) / 2;
+    }
+
+    private Answer answer(
+            FactBase facts,
+            List<Firing> firings,
+            List<ProcessLine> lines,
+            List<ProcessLine> ranked,
+            Map<String, Grader.Grade> grades) {
+        Sentences sentences = new Sentences(edition, firings);
+        List<Answer.Candidate> candidates = new ArrayList<>();
+        Set<String> figures = new TreeSet<>();
+        CandidateCards cards = new CandidateCards(edition, sentences, figures);
+        ranked.forEach(l -> candidates.add(cards.of(l, grades.get(l.process().id()))));
+        List<Answer.RuledOut> out = new ArrayList<>();
+        lines.stream()
+                .filter(l -> l.status() == ProcessLine.Status.RULED_OUT)
+                .forEach(l -> out.add(
+                        new Answer.RuledOut(l.process().id(), l.process().term().name(), Sentences.of(l.refusals()))));
+        List<Fact> all = new ArrayList<>(facts.all());
+        lines.forEach(l -> all.addAll(l.facts()));
+        FindingCards findings = new FindingCards(edition);
+        Citations citations = new Citations(edition);
+        List<Answer.Fact> factCards = new FactCards(edition, firings, figures).of(all);
+        Answer.Request request = request();
+        return new Answer(
+                FORMAT,
+                request,
+                Hashes.sha256(Hashes.canonical(request)),
+                Headlines.of(ranked, out.size()),
+                factCards,
+                firings.stream().map(findings::firing).toList(),
+                candidates,
+                out,
+                sentences.cautions(),
+                new Questions(edition, facts, firings).of(ranked),
+                sentences.verifications(),
+                citations.rules(firings),
+                citations.sources(firings, factCards));
+    }
+
+    private Answer.Request request() {
+        List<Answer.Weight> weightList = new ArrayList<>();
+        weights.forEach((area, weight) -> weightList.add(new Answer.Weight(area, weight)));
+        List<Answer.Assumption> changed = new ArrayList<>();
+        assumptions.forEach((id, value) -> changed.add(new Answer.Assumption(id, String.valueOf(value))));
+        return new Answer.Request(
+                CanonicalTask.of(task),
+                edition.name(),
+                edition.meaningHash(),
+                edition.textHash(),
+                weightList,
+                changed,
+                wishes.asOf(),
+                wishes.seed(),
+                Program.text());
+    }
+
+    private void readWishes(Diagnostics diagnostics) {
+        for (Grading.Area area : edition.grading().areas()) {
+            weights.put(area.id(), wishes.weights().getOrDefault(area.id(), area.weight()));
+        }
+        wishes.weights().forEach((area, weight) -> {
+            Place place = new Place("-", 0, 0, "/weights/" + area);
+            if (!Grading.AREAS.contains(area)) {
+                diagnostics.add(Message.UNKNOWN_REFERENCE, place, area, "area", Similar.advice(area, Grading.AREAS));
+            } else if (!(weight >= 0 && weight <= 1000)) {
+                diagnostics.add(Message.OUT_OF_RANGE, place, String.valueOf(weight), "0 to 1000");
+            }
+        });
+        wishes.assumptions().forEach((id, text) -> {
+            Place place = new Place("-", 0, 0, "/assumptions/" + id);
+            Edition.Assumption known = edition.assumptions().get(id);
+            if (known == null) {
+                diagnostics.add(
+                        Message.UNKNOWN_REFERENCE,
+                        place,
+                        id,
+                        "assumption of this edition",
+                        Similar.advice(id, edition.assumptions().keySet()));
+            } else {
+                Quantities.readSpan(text, known.dimension(), place, diagnostics)
+                        .ifPresent(s -> assumptions.put(id, new Value.Number(s)));
+            }
+        });
+        if (!wishes.asOf().matches("[0-9]{4}-[0-9]{2}-[0-9]{2}")) {
+            diagnostics.add(
+                    Message.OUT_OF_RANGE, new Place("-", 0, 0, "/asOf"), wishes.asOf(), "dates such as 2026-01-31");
+        }
     }
 }

@@ -39,8 +39,24 @@ public record Catalogue(
 
     /** Kinds that rules and lines rely on and whose terms may hold extra keys. */
     public static final List<String> KINDS_KNOWN = List.of(
-            "process", "stage", "parameter", "hazard", "conclusion", "test-method", "substrate", "soil", "feature",
-            "medium", "technique", "operation", "shape", "plating", "soil-state", "charging", "place", "jurisdiction",
+            "process",
+            "stage",
+            "parameter",
+            "hazard",
+            "conclusion",
+            "test-method",
+            "substrate",
+            "soil",
+            "feature",
+            "medium",
+            "technique",
+            "operation",
+            "shape",
+            "plating",
+            "soil-state",
+            "charging",
+            "place",
+            "jurisdiction",
             "solvent-class");
 
     /** Keeps ordered copies. */
@@ -101,7 +117,8 @@ public record Catalogue(
                 : map.values().stream()
                         .filter(t -> t.name().toLowerCase(Locale.ROOT).equals(wanted)
                                 || t.synonyms().stream()
-                                        .anyMatch(s -> s.toLowerCase(Locale.ROOT).equals(wanted)))
+                                        .anyMatch(
+                                                s -> s.toLowerCase(Locale.ROOT).equals(wanted)))
                         .findFirst();
         return found.map(t -> t.isWithdrawn() && map.containsKey(t.replacedBy()) ? t.replacedBy() : t.id());
     }

@@ -27,8 +27,7 @@ public final class Diagnostics {
             return;
         }
         if (found.size() == LIMIT) {
-            found.add(new Diagnostic(
-                    Message.TOO_MANY, place, "", Message.TOO_MANY.text(), Message.TOO_MANY.advice()));
+            found.add(new Diagnostic(Message.TOO_MANY, place, "", Message.TOO_MANY.text(), Message.TOO_MANY.advice()));
             return;
         }
         String shown = shorten(value);
@@ -61,7 +60,9 @@ public final class Diagnostics {
 
     private static String shorten(String value) {
         StringBuilder clean = new StringBuilder();
-        value.codePoints().limit(VALUE_LENGTH + 1L).forEach(c -> clean.appendCodePoint(Character.isISOControl(c) ? ' ' : c));
+        value.codePoints()
+                .limit(VALUE_LENGTH + 1L)
+                .forEach(c -> clean.appendCodePoint(Character.isISOControl(c) ? ' ' : c));
         return value.codePointCount(0, value.length()) <= VALUE_LENGTH
                 ? clean.toString()
                 : clean.substring(0, clean.offsetByCodePoints(0, VALUE_LENGTH)) + "…";

@@ -19,12 +19,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.yaml.snakeyaml.DumperOptions;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
-import org.yaml.snakeyaml.DumperOptions;
 import org.yaml.snakeyaml.events.AliasEvent;
 import org.yaml.snakeyaml.events.DocumentStartEvent;
 import org.yaml.snakeyaml.events.Event;
@@ -66,7 +66,9 @@ public final class DocumentReader {
     public static Optional<Node> read(String file, String text, Diagnostics diagnostics) {
         DocumentReader reader = new DocumentReader(file, diagnostics);
         String start = text.stripLeading();
-        boolean json = start.startsWith("{") || start.startsWith("[") || file.toLowerCase(Locale.ROOT).endsWith(".json");
+        boolean json = start.startsWith("{")
+                || start.startsWith("[")
+                || file.toLowerCase(Locale.ROOT).endsWith(".json");
         return json ? reader.readJson(text) : reader.readYaml(text);
     }
 
@@ -91,7 +93,8 @@ public final class DocumentReader {
         LoaderOptions options = new LoaderOptions();
         options.setCodePointLimit(Integer.MAX_VALUE);
         try {
-            Iterator<Event> events = new Yaml(options).parse(new StringReader(text)).iterator();
+            Iterator<Event> events =
+                    new Yaml(options).parse(new StringReader(text)).iterator();
             Node root = null;
             while (events.hasNext()) {
                 Event event = events.next();
@@ -112,7 +115,11 @@ public final class DocumentReader {
         } catch (TooDeep e) {
             diagnostics.add(Message.TOO_DEEP, e.place, "", DEPTH);
         } catch (YAMLException e) {
-            diagnostics.add(Message.BROKEN_YAML, Place.ofFile(file), "", String.valueOf(e.getMessage()).lines().findFirst().orElse(""));
+            diagnostics.add(
+                    Message.BROKEN_YAML,
+                    Place.ofFile(file),
+                    "",
+                    String.valueOf(e.getMessage()).lines().findFirst().orElse(""));
         }
         return Optional.empty();
     }
@@ -153,7 +160,8 @@ public final class DocumentReader {
             if (!(keyNode instanceof Node.ScalarNode)) {
                 diagnostics.add(Message.KEY_NOT_TEXT, keyNode.place(), keyNode.describe());
             }
-            Place keyPlace = place.child(key, keyNode.place().line(), keyNode.place().column());
+            Place keyPlace =
+                    place.child(key, keyNode.place().line(), keyNode.place().column());
             Node value = yamlNode(events.next(), events, keyPlace.pointer(), depth + 1);
             if (keys.add(key)) {
                 entries.add(new Node.Entry(key, keyPlace, value));
@@ -199,7 +207,11 @@ public final class DocumentReader {
             }
             return Optional.of(root);
         } catch (JsonProcessingException e) {
-            diagnostics.add(Message.BROKEN_JSON, here(e.getLocation(), ""), "", e.getOriginalMessage().lines().findFirst().orElse(""));
+            diagnostics.add(
+                    Message.BROKEN_JSON,
+                    here(e.getLocation(), ""),
+                    "",
+                    e.getOriginalMessage().lines().findFirst().orElse(""));
         } catch (IOException e) {
             diagnostics.add(Message.BROKEN_JSON, Place.ofFile(file), "", String.valueOf(e.getMessage()));
         }

@@ -138,8 +138,10 @@ public final class MapReader {
 
     /** Reports every key that was not asked for. */
     public void noMore() {
-        map.entries().stream().filter(e -> !known.contains(e.key())).forEach(e -> diagnostics.add(
-                Message.UNKNOWN_FIELD, e.keyPlace(), e.key(), what, Similar.advice(e.key(), known)));
+        map.entries().stream()
+                .filter(e -> !known.contains(e.key()))
+                .forEach(e -> diagnostics.add(
+                        Message.UNKNOWN_FIELD, e.keyPlace(), e.key(), what, Similar.advice(e.key(), known)));
     }
 
     private Optional<ScalarNode> scalar(Node node) {

@@ -26,7 +26,10 @@ public enum Message {
     EXPECTED_TEXT(ERROR, "{value} stands where a single value is expected", "Write one value"),
     UNKNOWN_FIELD(ERROR, "\"{value}\" is not known in {0}", "{1}"),
     MISSING_FIELD(ERROR, "{0} lacks \"{1}\"", "Add it"),
-    BAD_ID(ERROR, "\"{value}\" is not an id", "Use letters a to z, digits and hyphens, at most 60, starting with a letter"),
+    BAD_ID(
+            ERROR,
+            "\"{value}\" is not an id",
+            "Use letters a to z, digits and hyphens, at most 60, starting with a letter"),
     NOT_A_NUMBER(ERROR, "\"{value}\" is not a number", "Write for instance 12.5, with a point as decimal sign"),
 
     // quantities
@@ -42,8 +45,12 @@ public enum Message {
     CONTRADICTION(ERROR, "{value} contradict each other", "Keep the one that was measured"),
     UNKNOWN_TERM(ERROR, "\"{value}\" is no {0} of this edition", "{1}"),
     NOT_A_FLAG(ERROR, "\"{value}\" is neither yes nor no", "Write yes, no, unknown or not applicable"),
-    BAD_CODE(ERROR, "\"{value}\" is not a component cleanliness code: {0}", "Write for instance A(B-E17/F-G14/H-I4/J-K00)"),
-    LIST_TOO_LONG(ERROR, "{value} {0}, at most {1} are allowed", "Keep those that differ in what they ask of the process"),
+    BAD_CODE(
+            ERROR,
+            "\"{value}\" is not a component cleanliness code: {0}",
+            "Write for instance A(B-E17/F-G14/H-I4/J-K00)"),
+    LIST_TOO_LONG(
+            ERROR, "{value} {0}, at most {1} are allowed", "Keep those that differ in what they ask of the process"),
     TEXT_TOO_LONG(ERROR, "this text is longer than {0} characters", "Shorten it"),
     NO_TITLE(ERROR, "the task has no title", "Add \"title: ...\" so that people can find it again"),
     TREE_PATH(ERROR, "\"{value}\" is no answer to \"{0}\"", "{1}"),
@@ -52,7 +59,10 @@ public enum Message {
     TREE_ATTRIBUTE(ERROR, "the tree \"{value}\" proposes {0}, not this attribute", "Use it there"),
 
     // editions
-    FILE_NAME(ERROR, "\"{value}\" is no file of an edition", "Use the folders and names that the edition format describes"),
+    FILE_NAME(
+            ERROR,
+            "\"{value}\" is no file of an edition",
+            "Use the folders and names that the edition format describes"),
     PATH_ESCAPE(ERROR, "\"{value}\" leads out of the edition's folder", "Use plain relative names"),
     BROKEN_ZIP(ERROR, "the bundle is not a readable zip: {0}", "Make it again with any zip program"),
     MISSING_FILE(ERROR, "the edition has no {0}", "Add the file"),
@@ -64,7 +74,10 @@ public enum Message {
     PROPERTY_SHAPE(ERROR, "the property \"{value}\" needs exactly one of quantity, kind or flag", "Keep one"),
     UNKNOWN_DIMENSION(ERROR, "\"{value}\" is no dimension", "{0}"),
     GRADING_SHAPE(ERROR, "grading: {0}", "See the edition format"),
-    TREE_CYCLE(ERROR, "the question tree comes back to \"{value}\"", "Lead every answer to a later question or a proposal"),
+    TREE_CYCLE(
+            ERROR,
+            "the question tree comes back to \"{value}\"",
+            "Lead every answer to a later question or a proposal"),
     TREE_UNREACHED(WARNING, "no answer leads to the question \"{value}\"", "Lead an answer to it or remove it"),
     CASES_NOT_READ(WARNING, "reference cases are kept and hashed but not run yet", "Nothing to do"),
 
@@ -74,27 +87,45 @@ public enum Message {
     REFUSED(ERROR, "{0} is not part of the rule language (\"{value}\")", "{1}"),
     MISSING_ANNOTATION(ERROR, "the rule \"{value}\" has no {0}", "Add {1}"),
     UNKNOWN_ANNOTATION(ERROR, "the annotation \"{value}\" is not known", "{0}"),
-    BAD_BASIS(ERROR, "\"{value}\" is no basis", "Use standard, handbook, regulation, physics, trial or common practice"),
+    BAD_BASIS(
+            ERROR, "\"{value}\" is no basis", "Use standard, handbook, regulation, physics, trial or common practice"),
     UNKNOWN_SOURCE(ERROR, "\"{value}\" is no source of this edition", "{0}"),
     NO_SOURCE(ERROR, "the rule \"{value}\" names no source", "Name one, or use the basis \"common practice\""),
     UNKNOWN_TYPE(ERROR, "\"{value}\" is no fact type", "{0}"),
-    BAD_CONSTRAINT(ERROR, "\"{value}\" is not a constraint: {0}", "Write field, operator and literal, for instance hardness >= \"31 HRC\""),
+    BAD_CONSTRAINT(
+            ERROR,
+            "\"{value}\" is not a constraint: {0}",
+            "Write field, operator and literal, for instance hardness >= \"31 HRC\""),
     UNKNOWN_VARIABLE(ERROR, "\"{value}\" is not bound above", "Bind it in an earlier pattern"),
     DUPLICATE_VARIABLE(ERROR, "\"{value}\" is bound twice", "Use another name"),
-    BINDING_UNDER_OR(ERROR, "\"{value}\" is bound inside an alternative", "Bind it in a constraint of its own, joined by a comma"),
+    BINDING_UNDER_OR(
+            ERROR,
+            "\"{value}\" is bound inside an alternative",
+            "Bind it in a constraint of its own, joined by a comma"),
     TYPE_MISMATCH(ERROR, "{0} can't be compared with {1} (\"{value}\")", "{2}"),
-    TOO_MANY_PATTERNS(ERROR, "the rule \"{value}\" has more than {0} patterns", "Split it, with a conclusion between the parts"),
-    JOIN_TOO_LARGE(ERROR, "the patterns of \"{value}\" can meet in {0} ways, more than {1}", "Join them by a shared value, or split the rule"),
+    TOO_MANY_PATTERNS(
+            ERROR, "the rule \"{value}\" has more than {0} patterns", "Split it, with a conclusion between the parts"),
+    JOIN_TOO_LARGE(
+            ERROR,
+            "the patterns of \"{value}\" can meet in {0} ways, more than {1}",
+            "Join them by a shared value, or split the rule"),
     NO_CONDITION(ERROR, "the rule \"{value}\" has no condition", "Add a pattern"),
     NO_CONSEQUENCE(ERROR, "the rule \"{value}\" says nothing", "Add a consequence"),
     UNKNOWN_VERB(ERROR, "\"{value}\" is no verb of the rule language", "{0}"),
     BAD_ARGUMENTS(ERROR, "{0} got {1}", "Write {2}"),
     NO_REASON(ERROR, "the reason of \"{value}\" is empty", "Say in one sentence why"),
     BAD_PLACEHOLDER(ERROR, "\"{value}\" in the reason is no bound value", "{0}"),
-    RULE_CYCLE(ERROR, "these rules depend on each other through conclusions: {value}", "Take one conclusion out of the circle"),
-    LINE_CONCLUDES(ERROR, "the line rule \"{value}\" concludes", "Rules over stages may not conclude; use another verb"),
+    RULE_CYCLE(
+            ERROR,
+            "these rules depend on each other through conclusions: {value}",
+            "Take one conclusion out of the circle"),
+    LINE_CONCLUDES(
+            ERROR, "the line rule \"{value}\" concludes", "Rules over stages may not conclude; use another verb"),
     TABLE_SHAPE(ERROR, "table: {0} (\"{value}\")", "See the edition format"),
-    CONCLUSION_NEVER(WARNING, "the rule \"{value}\" waits for \"{0}\", which nothing concludes", "Conclude it somewhere, or remove the rule");
+    CONCLUSION_NEVER(
+            WARNING,
+            "the rule \"{value}\" waits for \"{0}\", which nothing concludes",
+            "Conclude it somewhere, or remove the rule");
 
     private final Severity severity;
     private final String text;

@@ -12,7 +12,8 @@ public final class Similar {
     /** "did you mean X?" when a known word is near, else the known words themselves (at most twelve). */
     public static String advice(String typed, Collection<String> known) {
         String near = known.stream()
-                .filter(k -> distance(typed.toLowerCase(Locale.ROOT), k.toLowerCase(Locale.ROOT)) <= Math.max(1, typed.length() / 3))
+                .filter(k -> distance(typed.toLowerCase(Locale.ROOT), k.toLowerCase(Locale.ROOT))
+                        <= Math.max(1, typed.length() / 3))
                 .min(Comparator.comparingInt(
                                 (String k) -> distance(typed.toLowerCase(Locale.ROOT), k.toLowerCase(Locale.ROOT)))
                         .thenComparing(Comparator.naturalOrder()))

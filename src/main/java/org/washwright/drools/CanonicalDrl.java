@@ -26,8 +26,12 @@ final class CanonicalDrl {
     /** The text for these rules; a rule's number is its place in the list. */
     static String write(List<Rule> rules, Map<String, Integer> levels) {
         StringBuilder out = new StringBuilder("package washwright;\n")
-                .append("import ").append(MatchFact.class.getName()).append(";\n")
-                .append("global ").append(MatchSink.class.getName()).append(" sink;\n");
+                .append("import ")
+                .append(MatchFact.class.getName())
+                .append(";\n")
+                .append("global ")
+                .append(MatchSink.class.getName())
+                .append(" sink;\n");
         for (int i = 0; i < rules.size(); i++) {
             int level = levels.getOrDefault(rules.get(i).id(), 0);
             new CanonicalDrl(true).rule(out, rules.get(i), i, -2 * level);
@@ -38,7 +42,10 @@ final class CanonicalDrl {
 
     private void rule(StringBuilder out, Rule rule, int number, int salience) {
         // Rule ids are checked to be plain letters, digits and hyphens, so they can stand in a name.
-        out.append("rule \"").append(rule.id()).append(certain ? "" : " possible").append("\"\n");
+        out.append("rule \"")
+                .append(rule.id())
+                .append(certain ? "" : " possible")
+                .append("\"\n");
         out.append("salience ").append(salience).append("\nwhen\n");
         List<String> arguments = new ArrayList<>(List.of(String.valueOf(number)));
         for (int i = 0; i < rule.patterns().size(); i++) {
@@ -80,7 +87,10 @@ final class CanonicalDrl {
         if (parts.isEmpty()) {
             return "true";
         }
-        return "(" + String.join(all ? " && " : " || ", parts.stream().map(this::condition).toList()) + ")";
+        return "("
+                + String.join(
+                        all ? " && " : " || ",
+                        parts.stream().map(this::condition).toList()) + ")";
     }
 
     private String test(Condition.Test t) {
@@ -90,9 +100,11 @@ final class CanonicalDrl {
         }
         if (t.operand() instanceof Operand.Terms terms) {
             boolean positive = t.op() == Op.EQ || t.op() == Op.IN;
-            String method = positive ? (certain ? "in" : "mayIn") : (certain ? "notIn" : "mayNotIn");
+            String method = positive ? (certain ? "anyOf" : "mayAnyOf") : (certain ? "noneOf" : "mayNoneOf");
             return method + "(" + slot + ", "
-                    + String.join(", ", terms.ids().stream().map(id -> "\"" + id + "\"").toList()) + ")";
+                    + String.join(
+                            ", ",
+                            terms.ids().stream().map(id -> "\"" + id + "\"").toList()) + ")";
         }
         if (t.operand() instanceof Operand.FactOf f) {
             return "names(" + slot + ", $" + f.pattern() + ")";
@@ -108,19 +120,23 @@ final class CanonicalDrl {
         return switch (op) {
             case GT, GE -> (certain ? low : high) + " " + op.sign() + " " + x;
             case LT, LE -> (certain ? high : low) + " " + op.sign() + " " + x;
-            case NE -> certain ? "(" + low + " > " + x + " || " + high + " < " + x + ")" : "mayDiffer(" + s + ", " + x + ")";
-            default -> certain
-                    ? "(" + low + " == " + x + " && " + high + " == " + x + ")"
-                    : "(" + low + " <= " + x + " && " + high + " >= " + x + ")";
+            case NE ->
+                certain ? "(" + low + " > " + x + " || " + high + " < " + x + ")" : "mayDiffer(" + s + ", " + x + ")";
+            default ->
+                certain
+                        ? "(" + low + " == " + x + " && " + high + " == " + x + ")"
+                        : "(" + low + " <= " + x + " && " + high + " >= " + x + ")";
         };
     }
 
     private String field(Op op, int s, String other, int t) {
         return switch (op) {
-            case GT, GE -> (certain ? "low(" + s + ")" : "mayHigh(" + s + ")") + " " + op.sign() + " "
-                    + other + (certain ? ".high(" : ".mayLow(") + t + ")";
-            case LT, LE -> (certain ? "high(" + s + ")" : "mayLow(" + s + ")") + " " + op.sign() + " "
-                    + other + (certain ? ".low(" : ".mayHigh(") + t + ")";
+            case GT, GE ->
+                (certain ? "low(" + s + ")" : "mayHigh(" + s + ")") + " " + op.sign() + " " + other
+                        + (certain ? ".high(" : ".mayLow(") + t + ")";
+            case LT, LE ->
+                (certain ? "high(" + s + ")" : "mayLow(" + s + ")") + " " + op.sign() + " " + other
+                        + (certain ? ".low(" : ".mayHigh(") + t + ")";
             case NE, NOT_IN -> (certain ? "differs(" : "mayDiffer(") + s + ", " + other + ", " + t + ")";
             default -> (certain ? "same(" : "maySame(") + s + ", " + other + ", " + t + ")";
         };

@@ -41,8 +41,8 @@ final class ConsequenceReader {
     List<SyntaxCall> read(String text, int thenLine) {
         // Drools drops the line break behind "then", so the text starts on the line after it.
         firstLine = thenLine + 1;
-        JavaParser parser = new JavaParser(
-                new ParserConfiguration().setLanguageLevel(ParserConfiguration.LanguageLevel.JAVA_11));
+        JavaParser parser =
+                new JavaParser(new ParserConfiguration().setLanguageLevel(ParserConfiguration.LanguageLevel.JAVA_11));
         ParseResult<BlockStmt> result = parser.parseBlock("{" + text + "}");
         if (!result.isSuccessful() || result.getResult().isEmpty()) {
             for (Problem problem : result.getProblems()) {
@@ -50,7 +50,8 @@ final class ConsequenceReader {
                         Message.DRL_SYNTAX,
                         new Place(file, thenLine, 0, ""),
                         "",
-                        "consequence: " + problem.getMessage().lines().findFirst().orElse(""));
+                        "consequence: "
+                                + problem.getMessage().lines().findFirst().orElse(""));
             }
             return List.of();
         }
@@ -96,7 +97,8 @@ final class ConsequenceReader {
                 return Optional.of(
                         dot < 0
                                 ? new Argument.Variable(path.get(), "")
-                                : new Argument.Variable(path.get().substring(0, dot), path.get().substring(dot + 1)));
+                                : new Argument.Variable(
+                                        path.get().substring(0, dot), path.get().substring(dot + 1)));
             }
         }
         if (nestedAllowed
@@ -127,12 +129,18 @@ final class ConsequenceReader {
     }
 
     private void refuse(Node node, String what) {
-        diagnostics.add(Message.REFUSED, place(node), node.toString().lines().findFirst().orElse(""), what, ADVICE);
+        diagnostics.add(
+                Message.REFUSED,
+                place(node),
+                node.toString().lines().findFirst().orElse(""),
+                what,
+                ADVICE);
     }
 
     private Place place(Node node) {
         return node.getBegin()
-                .map(p -> new Place(file, firstLine + p.line - 1, p.line == 1 ? Math.max(1, p.column - 1) : p.column, ""))
+                .map(p ->
+                        new Place(file, firstLine + p.line - 1, p.line == 1 ? Math.max(1, p.column - 1) : p.column, ""))
                 .orElse(new Place(file, firstLine, 0, ""));
     }
 }

@@ -107,12 +107,24 @@ public final class DrlReader implements RuleTextReader {
         String advice = "A rule file holds rules only";
         refuse(!p.getImports().isEmpty(), place, "import", "imports", advice, diagnostics);
         refuse(!p.getFunctionImports().isEmpty(), place, "import function", "function imports", advice, diagnostics);
-        refuse(!p.getAccumulateImports().isEmpty(), place, "import accumulate", "accumulate imports", advice, diagnostics);
+        refuse(
+                !p.getAccumulateImports().isEmpty(),
+                place,
+                "import accumulate",
+                "accumulate imports",
+                advice,
+                diagnostics);
         refuse(!p.getGlobals().isEmpty(), place, "global", "globals", advice, diagnostics);
         refuse(!p.getFunctions().isEmpty(), place, "function", "functions", advice, diagnostics);
         refuse(!p.getTypeDeclarations().isEmpty(), place, "declare", "declared types", advice, diagnostics);
         refuse(!p.getEnumDeclarations().isEmpty(), place, "declare enum", "declared enums", advice, diagnostics);
-        refuse(!p.getEntryPointDeclarations().isEmpty(), place, "declare entry-point", "entry points", advice, diagnostics);
+        refuse(
+                !p.getEntryPointDeclarations().isEmpty(),
+                place,
+                "declare entry-point",
+                "entry points",
+                advice,
+                diagnostics);
         refuse(!p.getWindowDeclarations().isEmpty(), place, "declare window", "windows", advice, diagnostics);
         refuse(!p.getAttributes().isEmpty(), place, "attributes", "attributes of a file", advice, diagnostics);
         refuse(p.getUnit() != null, place, "unit", "units of rules", advice, diagnostics);
@@ -129,7 +141,13 @@ public final class DrlReader implements RuleTextReader {
         Place place = new Place(file, rule.getLine(), rule.getColumn() + 1, "");
         String name = rule.getName() == null ? "" : rule.getName();
         refuse(rule instanceof QueryDescr, place, name, "a query", "Write a rule", diagnostics);
-        refuse(rule.getParentName() != null, place, "extends", "a rule that extends another", "Repeat its patterns", diagnostics);
+        refuse(
+                rule.getParentName() != null,
+                place,
+                "extends",
+                "a rule that extends another",
+                "Repeat its patterns",
+                diagnostics);
         refuse(
                 !rule.getNamedConsequences().isEmpty(),
                 place,
@@ -137,8 +155,14 @@ public final class DrlReader implements RuleTextReader {
                 "a named consequence",
                 "Write a rule of its own",
                 diagnostics);
-        rule.getAttributes().forEach((key, attribute) -> refuse(
-                true, place, key, "an attribute of a rule", "The order of rules follows from conclusions", diagnostics));
+        rule.getAttributes()
+                .forEach((key, attribute) -> refuse(
+                        true,
+                        place,
+                        key,
+                        "an attribute of a rule",
+                        "The order of rules follows from conclusions",
+                        diagnostics));
         List<SyntaxPattern> patterns = new PatternReader(file, diagnostics).read(rule.getLhs());
         String consequence = rule.getConsequence() instanceof String s ? s : "";
         return new SyntaxRule(

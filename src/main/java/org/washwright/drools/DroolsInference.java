@@ -67,8 +67,8 @@ public final class DroolsInference implements Inference {
         builder.buildAll(ExecutableModelProject.class);
         try {
             if (builder.getResults().hasMessages(Message.Level.ERROR)) {
-                throw new IllegalStateException(
-                        "canonical rules do not compile: " + builder.getResults().getMessages(Message.Level.ERROR));
+                throw new IllegalStateException("canonical rules do not compile: "
+                        + builder.getResults().getMessages(Message.Level.ERROR));
             }
             KieContainer container = services.newKieContainer(id, DroolsInference.class.getClassLoader());
             return container.getKieBase();

@@ -84,7 +84,7 @@ public final class MatchFact {
     }
 
     /** Certainly one of these terms. */
-    public boolean in(int slot, String... terms) {
+    public boolean anyOf(int slot, String... terms) {
         if (values[slot] instanceof Value.OneOf o) {
             return Set.of(terms).containsAll(o.terms());
         }
@@ -92,21 +92,21 @@ public final class MatchFact {
     }
 
     /** Possibly one of these terms. */
-    public boolean mayIn(int slot, String... terms) {
+    public boolean mayAnyOf(int slot, String... terms) {
         if (values[slot] instanceof Value.OneOf o) {
             return List.of(terms).stream().anyMatch(o.terms()::contains);
         }
-        return values[slot] instanceof Value.Unknown || in(slot, terms);
+        return values[slot] instanceof Value.Unknown || anyOf(slot, terms);
     }
 
     /** Certainly none of these terms. */
-    public boolean notIn(int slot, String... terms) {
-        return applies(slot) && !mayIn(slot, terms);
+    public boolean noneOf(int slot, String... terms) {
+        return applies(slot) && !mayAnyOf(slot, terms);
     }
 
     /** Possibly none of these terms. */
-    public boolean mayNotIn(int slot, String... terms) {
-        return applies(slot) && !in(slot, terms);
+    public boolean mayNoneOf(int slot, String... terms) {
+        return applies(slot) && !anyOf(slot, terms);
     }
 
     /** Possibly another number than this. */

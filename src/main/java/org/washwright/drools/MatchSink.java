@@ -78,7 +78,8 @@ public final class MatchSink {
     }
 
     Inference.Inferred inferred() {
-        matches.sort(Comparator.comparingInt((Match m) -> levels.getOrDefault(m.rule().id(), 0))
+        matches.sort(Comparator.comparingInt(
+                        (Match m) -> levels.getOrDefault(m.rule().id(), 0))
                 .thenComparing(Match.ORDER));
         return new Inference.Inferred(List.copyOf(matches), List.copyOf(conclusions.values()));
     }

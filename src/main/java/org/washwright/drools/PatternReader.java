@@ -39,7 +39,10 @@ final class PatternReader {
             } else if (descr instanceof ExistsDescr e && only(e.getDescrs()) instanceof PatternDescr p) {
                 pattern(p, Sign.EXISTS).ifPresent(patterns::add);
             } else {
-                refuse(descr, "this kind of condition", descr.getClass().getSimpleName().replace("Descr", "").toLowerCase(java.util.Locale.ROOT));
+                refuse(
+                        descr,
+                        "this kind of condition",
+                        descr.getClass().getSimpleName().replace("Descr", "").toLowerCase(java.util.Locale.ROOT));
             }
         }
         return patterns;
@@ -73,7 +76,8 @@ final class PatternReader {
                 "a variable without a dollar sign and plain letters",
                 variable);
         return plain
-                ? Optional.of(new SyntaxPattern(sign, variable, String.valueOf(p.getObjectType()), constraints, place(p)))
+                ? Optional.of(
+                        new SyntaxPattern(sign, variable, String.valueOf(p.getObjectType()), constraints, place(p)))
                 : Optional.empty();
     }
 

@@ -21,13 +21,20 @@ public final class Conclusions {
         List<Fact> out = new ArrayList<>();
         for (Effect effect : match.rule().effects()) {
             if (effect instanceof Effect.Conclude c) {
-                String subject = c.subject().map(i -> match.facts().get(i).orElseThrow().id()).orElse("");
+                String subject = c.subject()
+                        .map(i -> match.facts().get(i).orElseThrow().id())
+                        .orElse("");
                 String id = PREFIX + c.conclusion() + (subject.isEmpty() ? "" : "/" + subject);
                 Value about = subject.isEmpty() ? Value.NOT_APPLICABLE : new Value.Reference(subject);
                 Origin origin = new Origin(
                         Origin.Kind.COMPUTED, "concluded", subject.isEmpty() ? List.of() : List.of(subject), "");
                 out.add(new Fact(
-                        id, type, c.conclusion(), match.certain(), List.of(Value.term(c.conclusion()), about), List.of(origin, origin)));
+                        id,
+                        type,
+                        c.conclusion(),
+                        match.certain(),
+                        List.of(Value.term(c.conclusion()), about),
+                        List.of(origin, origin)));
             }
         }
         return out;

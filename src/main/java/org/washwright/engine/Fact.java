@@ -38,7 +38,8 @@ public final class Fact {
         this.values = List.copyOf(values);
         this.origins = List.copyOf(origins);
         if (values.size() != type.fields().size() || origins.size() != values.size()) {
-            throw new IllegalArgumentException("a " + type.name() + " has " + type.fields().size() + " fields");
+            throw new IllegalArgumentException(
+                    "a " + type.name() + " has " + type.fields().size() + " fields");
         }
     }
 

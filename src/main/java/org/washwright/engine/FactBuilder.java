@@ -8,7 +8,6 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import org.washwright.catalogue.Catalogue;
 import org.washwright.catalogue.ProcessTerm;
-import org.washwright.catalogue.Term;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.Message;
 import org.washwright.document.Place;
@@ -91,9 +90,12 @@ public final class FactBuilder {
         for (Derivation d : Derivations.of(group)) {
             Field field = type.field(d.attribute()).orElseThrow();
             Derivation.Computed computed = d.compute(new Inputs(partial, entry));
-            partial.set(field, computed.value(), new Origin(Origin.Kind.COMPUTED, d.formula(), computed.inputs(), d.source()));
-            computed.contradiction().ifPresent(words -> diagnostics.add(
-                    Message.CONTRADICTION, new Place("-", 0, 0, "/" + id), words));
+            partial.set(
+                    field,
+                    computed.value(),
+                    new Origin(Origin.Kind.COMPUTED, d.formula(), computed.inputs(), d.source()));
+            computed.contradiction()
+                    .ifPresent(words -> diagnostics.add(Message.CONTRADICTION, new Place("-", 0, 0, "/" + id), words));
         }
         partial.paths(edition.catalogue());
         return partial.fact(name(group, id, entry), sure);
@@ -128,13 +130,17 @@ public final class FactBuilder {
     }
 
     static String names(Catalogue catalogue, String kind, SortedSet<String> terms) {
-        return String.join(" or ", terms.stream().map(t -> catalogue.name(kind, t)).toList());
+        return String.join(
+                " or ", terms.stream().map(t -> catalogue.name(kind, t)).toList());
     }
 
     private void declared(CleaningTask task, String id) {
         FactType type = edition.types().type(FactTypes.declared(id)).orElseThrow();
         Partial partial = new Partial("attributes/" + id, type);
-        given(partial, type.field("value").orElseThrow(), Optional.ofNullable(task.declared().get(id)));
+        given(
+                partial,
+                type.field("value").orElseThrow(),
+                Optional.ofNullable(task.declared().get(id)));
         partial.paths(edition.catalogue());
         facts.add(partial.fact(edition.catalogue().attributes().get(id).label(), true));
     }
@@ -190,7 +196,10 @@ public final class FactBuilder {
                     Field base = type.field(field.attribute()).orElseThrow();
                     String kind = ((FieldType.TermType) base.type()).kind();
                     Value value = values[base.slot()];
-                    set(field, property(catalogue, kind, value, field.property()), origin(catalogue, kind, base, value, field));
+                    set(
+                            field,
+                            property(catalogue, kind, value, field.property()),
+                            origin(catalogue, kind, base, value, field));
                 }
             }
         }
@@ -200,12 +209,14 @@ public final class FactBuilder {
             String detail = "";
             if (value instanceof Value.OneOf o) {
                 detail = names(catalogue, kind, o.terms());
-                o.terms().forEach(t -> catalogue
-                        .term(kind, t)
-                        .map(x -> x.sources().get(field.property()))
-                        .ifPresent(sources::add));
+                o.terms()
+                        .forEach(t -> catalogue
+                                .term(kind, t)
+                                .map(x -> x.sources().get(field.property()))
+                                .ifPresent(sources::add));
             }
-            return new Origin(Origin.Kind.CATALOGUE, detail, List.of(id + "/" + base.name()), String.join("; ", sources));
+            return new Origin(
+                    Origin.Kind.CATALOGUE, detail, List.of(id + "/" + base.name()), String.join("; ", sources));
         }
 
         Fact fact(String name, boolean sure) {

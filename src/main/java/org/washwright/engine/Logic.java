@@ -54,9 +54,7 @@ final class Logic {
         if (a instanceof Value.Number x && b instanceof Value.Number y) {
             return numbers(x.span(), op, y.span());
         }
-        Truth equal = b instanceof Value.AllOf all && !(a instanceof Value.AllOf)
-                ? equal(all, a)
-                : equal(a, b);
+        Truth equal = b instanceof Value.AllOf all && !(a instanceof Value.AllOf) ? equal(all, a) : equal(a, b);
         return op == Op.EQ ? equal : equal.not();
     }
 
@@ -67,8 +65,8 @@ final class Logic {
             case GT -> numbers(b, Op.LT, a);
             case GE -> numbers(b, Op.LE, a);
             case NE -> numbers(a, Op.EQ, b).not();
-            default -> Truth.of(
-                    a.isPoint() && b.isPoint() && a.low() == b.low(), a.low() <= b.high() && b.low() <= a.high());
+            default ->
+                Truth.of(a.isPoint() && b.isPoint() && a.low() == b.low(), a.low() <= b.high() && b.low() <= a.high());
         };
     }
 

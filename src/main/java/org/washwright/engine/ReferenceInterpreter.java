@@ -20,7 +20,8 @@ public final class ReferenceInterpreter implements Inference {
     private final FactTypes types;
 
     private ReferenceInterpreter(List<Rule> rules, Map<String, Integer> levels, FactTypes types) {
-        rules.forEach(r -> byLevel.computeIfAbsent(levels.getOrDefault(r.id(), 0), k -> new ArrayList<>()).add(r));
+        rules.forEach(r -> byLevel.computeIfAbsent(levels.getOrDefault(r.id(), 0), k -> new ArrayList<>())
+                .add(r));
         this.types = types;
     }
 
@@ -53,7 +54,8 @@ public final class ReferenceInterpreter implements Inference {
     private static void match(Rule rule, List<Fact> facts, List<Fact> tuple, Truth soFar, List<Match> found) {
         int index = tuple.size();
         if (index == rule.patterns().size()) {
-            List<Optional<Fact>> matched = tuple.stream().map(Optional::ofNullable).toList();
+            List<Optional<Fact>> matched =
+                    tuple.stream().map(Optional::ofNullable).toList();
             found.add(new Match(rule, matched, soFar == Truth.TRUE));
             return;
         }

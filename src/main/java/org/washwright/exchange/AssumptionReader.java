@@ -1,6 +1,7 @@
 package org.washwright.exchange;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.MapReader;
@@ -27,12 +28,20 @@ public final class AssumptionReader {
         if (id.isEmpty() || text.isEmpty()) {
             return Optional.empty();
         }
-        String unit = text.replaceFirst("^.*[0-9]\\s*", "");
-        Dimension dimension = Arrays.stream(Dimension.values())
-                .filter(d -> Quantities.isUnitOf(unit, d))
-                .findFirst()
-                .orElse(Dimension.RATIO);
+        Dimension dimension = dimension(text.replaceFirst("^.*?[0-9.]+(?:\\s*(?:\\.\\.|to)\\s*[0-9.]+)?\\s*", ""));
         Optional<Span> value = Quantities.readSpan(text, dimension, map.place(), diagnostics);
         return value.map(v -> new Edition.Assumption(id, label, new Value.Number(v), dimension, source));
+    }
+
+    /** The dimension that a unit speaks of; where several share it, the one that is usually written so. */
+    private static Dimension dimension(String unit) {
+        String written = unit.replace("2", "²").replace("3", "³");
+        List<Dimension> fitting = Arrays.stream(Dimension.values())
+                .filter(d -> Quantities.isUnitOf(unit, d))
+                .toList();
+        return fitting.stream()
+                .filter(d -> d.defaultUnit().equals(written))
+                .findFirst()
+                .orElse(fitting.isEmpty() ? Dimension.RATIO : fitting.get(0));
     }
 }

@@ -59,7 +59,8 @@ final class CatalogueReader {
         Map<String, Set<String>> ids = ids(termFiles);
         termFiles.forEach(n -> terms(n, ids));
         raw.getOrDefault("parameter", List.of()).forEach(this::parameter);
-        raw.getOrDefault("hazard", List.of()).forEach(r -> cautions.put(r.term().id(), r.map().required("caution")));
+        raw.getOrDefault("hazard", List.of())
+                .forEach(r -> cautions.put(r.term().id(), r.map().required("caution")));
         raw.getOrDefault("test-method", List.of())
                 .forEach(r -> blindSpots.put(r.term().id(), r.map().text("blindTo")));
         Map<String, StageTerm> stages = stages();
@@ -126,8 +127,7 @@ final class CatalogueReader {
         }
         Optional<Dimension> dimension = Dimension.byId(quantity);
         if (dimension.isEmpty()) {
-            diagnostics.add(
-                    Message.UNKNOWN_DIMENSION, place, quantity, Similar.advice(quantity, Dimension.ids()));
+            diagnostics.add(Message.UNKNOWN_DIMENSION, place, quantity, Similar.advice(quantity, Dimension.ids()));
         } else if (!unit.isEmpty() && !Quantities.isUnitOf(unit, dimension.get())) {
             diagnostics.add(
                     Message.WRONG_DIMENSION,
@@ -140,18 +140,22 @@ final class CatalogueReader {
     }
 
     private void checkKinds(List<Node> documents) {
-        Place place = documents.isEmpty() ? Place.ofFile("catalogue/kinds.yaml") : documents.get(0).place();
+        Place place = documents.isEmpty()
+                ? Place.ofFile("catalogue/kinds.yaml")
+                : documents.get(0).place();
         for (String known : Catalogue.KINDS_KNOWN) {
             if (!kinds.containsKey(known)) {
                 diagnostics.add(
                         Message.MISSING_FIELD, new Place("catalogue/kinds.yaml", 0, 0, ""), "", "kinds.yaml", known);
             }
         }
-        kinds.values().forEach(k -> k.properties().values().forEach(p -> {
-            if (p.type() instanceof FieldType.TermType t && !t.isFlag() && !kinds.containsKey(t.kind())) {
-                diagnostics.add(Message.UNKNOWN_KIND, place, t.kind(), Similar.advice(t.kind(), kinds.keySet()));
-            }
-        }));
+        kinds.values()
+                .forEach(k -> k.properties().values().forEach(p -> {
+                    if (p.type() instanceof FieldType.TermType t && !t.isFlag() && !kinds.containsKey(t.kind())) {
+                        diagnostics.add(
+                                Message.UNKNOWN_KIND, place, t.kind(), Similar.advice(t.kind(), kinds.keySet()));
+                    }
+                }));
     }
 
     private Map<String, Set<String>> ids(List<Node> files) {
@@ -161,7 +165,8 @@ final class CatalogueReader {
             if (((Node.MapNode) file).get("terms").orElse(null) instanceof Node.ListNode list) {
                 list.items().forEach(item -> {
                     if (item instanceof Node.MapNode m) {
-                        ids.computeIfAbsent(kind, k -> new TreeSet<>()).add(m.get("id").map(Node::shown).orElse(""));
+                        ids.computeIfAbsent(kind, k -> new TreeSet<>())
+                                .add(m.get("id").map(Node::shown).orElse(""));
                     }
                 });
             }
@@ -223,7 +228,11 @@ final class CatalogueReader {
         }
         if (!unit.isEmpty() && !Quantities.isUnitOf(unit, dimension.get())) {
             diagnostics.add(
-                    Message.WRONG_DIMENSION, map.place(), unit, dimension.get().label(), dimension.get().example());
+                    Message.WRONG_DIMENSION,
+                    map.place(),
+                    unit,
+                    dimension.get().label(),
+                    dimension.get().example());
         }
         if (!Catalogue.FACTORS.contains(factor)) {
             diagnostics.add(
@@ -234,8 +243,8 @@ final class CatalogueReader {
                     Similar.advice(factor, Catalogue.FACTORS));
         }
         Quantities.readSpan(scaleText, dimension.get(), map.place(), diagnostics)
-                .ifPresent(scale -> parameters.put(
-                        r.term().id(), new Parameter(r.term(), dimension.get(), scale, factor)));
+                .ifPresent(scale ->
+                        parameters.put(r.term().id(), new Parameter(r.term(), dimension.get(), scale, factor)));
     }
 
     private Map<String, StageTerm> stages() {
@@ -244,8 +253,10 @@ final class CatalogueReader {
         Set<String> ids = new TreeSet<>(list.stream().map(r -> r.term().id()).toList());
         for (Raw r : list) {
             List<String> alternatives = r.map().texts("alternatives");
-            alternatives.stream().filter(a -> !ids.contains(a)).forEach(a -> diagnostics.add(
-                    Message.UNKNOWN_TERM, r.map().place(), a, "stage", Similar.advice(a, ids)));
+            alternatives.stream()
+                    .filter(a -> !ids.contains(a))
+                    .forEach(a ->
+                            diagnostics.add(Message.UNKNOWN_TERM, r.map().place(), a, "stage", Similar.advice(a, ids)));
             r.map().required("position");
             stages.put(
                     r.term().id(),
@@ -284,7 +295,11 @@ final class CatalogueReader {
                         "parameter",
                         Similar.advice(e.key(), parameters.keySet()));
             } else {
-                Quantities.readSpan(e.value().shown(), parameter.dimension(), e.value().place(), diagnostics)
+                Quantities.readSpan(
+                                e.value().shown(),
+                                parameter.dimension(),
+                                e.value().place(),
+                                diagnostics)
                         .ifPresent(s -> windows.put(e.key(), s));
             }
         }

@@ -53,7 +53,10 @@ public record EditionFiles(Map<String, byte[]> files) {
         long total = 0;
         List<Path> paths;
         try (Stream<Path> walk = Files.walk(folder, 8)) {
-            paths = walk.filter(Files::isRegularFile).sorted().limit(MAX_FILES + 1L).toList();
+            paths = walk.filter(Files::isRegularFile)
+                    .sorted()
+                    .limit(MAX_FILES + 1L)
+                    .toList();
         }
         for (Path path : paths) {
             String name = folder.relativize(path).toString().replace('\\', '/');
@@ -121,7 +124,9 @@ public record EditionFiles(Map<String, byte[]> files) {
 
     private static boolean isPassedOver(String name) {
         String last = name.substring(name.lastIndexOf('/') + 1);
-        return last.startsWith(".") && !last.startsWith("..") || last.equalsIgnoreCase("README.md") || name.startsWith("__MACOSX/");
+        return last.startsWith(".") && !last.startsWith("..")
+                || last.equalsIgnoreCase("README.md")
+                || name.startsWith("__MACOSX/");
     }
 
     private static String stripFolder(String name) {
@@ -173,9 +178,11 @@ public record EditionFiles(Map<String, byte[]> files) {
         MessageDigest digest = org.washwright.document.Hashes.digest();
         files.forEach((name, bytes) -> {
             byte[] nameBytes = name.getBytes(StandardCharsets.UTF_8);
-            digest.update(ByteBuffer.allocate(Integer.BYTES).putInt(nameBytes.length).array());
+            digest.update(
+                    ByteBuffer.allocate(Integer.BYTES).putInt(nameBytes.length).array());
             digest.update(nameBytes);
-            digest.update(ByteBuffer.allocate(Integer.BYTES).putInt(bytes.length).array());
+            digest.update(
+                    ByteBuffer.allocate(Integer.BYTES).putInt(bytes.length).array());
             digest.update(bytes);
         });
         return HexFormat.of().formatHex(digest.digest());

@@ -46,7 +46,8 @@ public final class EditionReader {
     public Result read(EditionFiles files, Diagnostics diagnostics) {
         Optional<Node> header = document(files, "edition.yaml", diagnostics);
         Header head = header.map(n -> Header.read(n, diagnostics)).orElse(Header.EMPTY);
-        Catalogue catalogue = new CatalogueReader(diagnostics, head.sources()).read(documents(files, "catalogue/", diagnostics));
+        Catalogue catalogue =
+                new CatalogueReader(diagnostics, head.sources()).read(documents(files, "catalogue/", diagnostics));
         FactTypes types = FactTypes.of(catalogue);
         Grading grading = document(files, "grading.yaml", diagnostics)
                 .map(n -> GradingReader.read(n, types, diagnostics))
@@ -151,10 +152,15 @@ public final class EditionReader {
                 MapReader s = MapReader.of(item, "a source", diagnostics);
                 String seen = s.required("seen");
                 if (!seen.equals("yes") && !seen.equals("from memory")) {
-                    diagnostics.add(Message.UNKNOWN_REFERENCE, item.place(), seen, "way of seeing", "Write yes or from memory");
+                    diagnostics.add(
+                            Message.UNKNOWN_REFERENCE, item.place(), seen, "way of seeing", "Write yes or from memory");
                 }
                 Edition.Source source = new Edition.Source(
-                        s.required("id"), s.required("title"), (int) s.number("year", 0), s.text("locator"), seen.equals("yes"));
+                        s.required("id"),
+                        s.required("title"),
+                        (int) s.number("year", 0),
+                        s.text("locator"),
+                        seen.equals("yes"));
                 s.noMore();
                 if (sources.putIfAbsent(source.id(), source) != null) {
                     diagnostics.add(Message.DUPLICATE_ID, item.place(), source.id(), "source", "the same file");

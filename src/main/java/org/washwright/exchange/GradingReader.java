@@ -69,8 +69,7 @@ final class GradingReader {
         for (Node item : map.list("criteria")) {
             list.add(criterion(item));
         }
-        Grading.Area area = new Grading.Area(
-                map.id("id"), map.required("name"), weight(map), List.copyOf(list));
+        Grading.Area area = new Grading.Area(map.id("id"), map.required("name"), weight(map), List.copyOf(list));
         if (list.isEmpty()) {
             diagnostics.add(Message.MISSING_FIELD, map.place(), "", "the area \"" + area.id() + "\"", "criteria");
         }
@@ -121,14 +120,15 @@ final class GradingReader {
         List<Grading.Breakpoint> curve = new ArrayList<>();
         for (Node point : points) {
             if (point instanceof Node.ListNode pair && pair.items().size() == 2) {
-                Optional<Double> x = Quantities.read(
-                        pair.items().get(0).shown(), number.dimension(), point.place(), diagnostics);
+                Optional<Double> x =
+                        Quantities.read(pair.items().get(0).shown(), number.dimension(), point.place(), diagnostics);
                 Optional<Double> y = MapReader.number(pair.items().get(1), diagnostics);
                 if (x.isPresent() && y.isPresent()) {
                     curve.add(new Grading.Breakpoint(x.get(), y.get()));
                 }
             } else {
-                diagnostics.add(Message.GRADING_SHAPE, point.place(), point.shown(), "a breakpoint is [\"value\", points]");
+                diagnostics.add(
+                        Message.GRADING_SHAPE, point.place(), point.shown(), "a breakpoint is [\"value\", points]");
             }
         }
         for (int i = 1; i < curve.size(); i++) {

@@ -56,7 +56,10 @@ final class ProcessTreeReader {
         long leaves = out.values().stream().filter(p -> !p.group()).count();
         if (leaves > MAX_PROCESSES) {
             diagnostics.add(
-                    Message.TOO_LARGE, terms.get(0).term().place(), leaves + " processes", MAX_PROCESSES + " processes");
+                    Message.TOO_LARGE,
+                    terms.get(0).term().place(),
+                    leaves + " processes",
+                    MAX_PROCESSES + " processes");
         }
         return out;
     }
@@ -74,7 +77,11 @@ final class ProcessTreeReader {
             }
             if (!byId.containsKey(parent)) {
                 diagnostics.add(
-                        Message.UNKNOWN_TERM, r.term().place(), parent, "process", Similar.advice(parent, byId.keySet()));
+                        Message.UNKNOWN_TERM,
+                        r.term().place(),
+                        parent,
+                        "process",
+                        Similar.advice(parent, byId.keySet()));
                 return nodes;
             }
             at = parent;

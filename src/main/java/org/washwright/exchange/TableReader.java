@@ -90,7 +90,8 @@ final class TableReader {
     private void head(Csv.Row row) {
         String key = row.cell(0).strip();
         if (!HEAD.contains(key)) {
-            diagnostics.add(Message.UNKNOWN_FIELD, place(row.line()), key, "a table's first lines", Similar.advice(key, HEAD));
+            diagnostics.add(
+                    Message.UNKNOWN_FIELD, place(row.line()), key, "a table's first lines", Similar.advice(key, HEAD));
         } else {
             head.put(key, row.cell(1).strip());
         }
@@ -106,7 +107,11 @@ final class TableReader {
             if (!condition && !known.contains(name)) {
                 sound = false;
                 diagnostics.add(
-                        Message.UNKNOWN_FIELD, place(header.line()), name, "a table that says " + verb, Similar.advice(name, known));
+                        Message.UNKNOWN_FIELD,
+                        place(header.line()),
+                        name,
+                        "a table that says " + verb,
+                        Similar.advice(name, known));
             }
         }
         for (String needed : List.of("id", "reason")) {
@@ -122,7 +127,10 @@ final class TableReader {
         Place place = place(row.line());
         if (row.cells().size() > header.cells().size()) {
             diagnostics.add(
-                    Message.TABLE_SHAPE, place, row.cell(header.cells().size()), "the row has more cells than the header");
+                    Message.TABLE_SHAPE,
+                    place,
+                    row.cell(header.cells().size()),
+                    "the row has more cells than the header");
             return Optional.empty();
         }
         Map<String, List<SyntaxConstraint>> byType = new LinkedHashMap<>();
@@ -137,7 +145,8 @@ final class TableReader {
                     Optional<SyntaxConstraint> c =
                             constraint(type, column.substring(column.indexOf('.') + 1), cell, place);
                     sound &= c.isPresent();
-                    c.ifPresent(x -> byType.computeIfAbsent(type, k -> new ArrayList<>()).add(x));
+                    c.ifPresent(x ->
+                            byType.computeIfAbsent(type, k -> new ArrayList<>()).add(x));
                 }
             } else {
                 cells.put(column, cell);
@@ -166,7 +175,8 @@ final class TableReader {
     }
 
     private Optional<SyntaxConstraint> constraint(String type, String field, String cell, Place place) {
-        Optional<FieldType> fieldType = terms.types().type(type).flatMap(t -> t.field(field)).map(f -> f.type());
+        Optional<FieldType> fieldType =
+                terms.types().type(type).flatMap(t -> t.field(field)).map(f -> f.type());
         if (fieldType.isEmpty()) {
             Set<String> known = terms.types()
                     .type(type)
@@ -184,7 +194,10 @@ final class TableReader {
         for (String word : (not ? cell.substring(1) : cell).split("\\|")) {
             String w = word.strip();
             boolean flag = fieldType.get() instanceof FieldType.TermType t && t.isFlag();
-            operands.add(flag && (w.equals("yes") || w.equals("no")) ? new Operand.Flag(w.equals("yes")) : new Operand.Quoted(w));
+            operands.add(
+                    flag && (w.equals("yes") || w.equals("no"))
+                            ? new Operand.Flag(w.equals("yes"))
+                            : new Operand.Quoted(w));
         }
         Op op = operands.size() == 1 ? (not ? Op.NE : Op.EQ) : (not ? Op.NOT_IN : Op.IN);
         return Optional.of(new SyntaxConstraint.Compare(field, op, operands, place));
@@ -210,8 +223,11 @@ final class TableReader {
                         arguments.add(target(cell, types));
                     }
                 }
-                case "points" -> arguments.add(
-                        cell.matches("[0-9]") ? new Argument.Whole(Integer.parseInt(cell)) : new Argument.Text(cell));
+                case "points" ->
+                    arguments.add(
+                            cell.matches("[0-9]")
+                                    ? new Argument.Whole(Integer.parseInt(cell))
+                                    : new Argument.Text(cell));
                 case "subject" -> {
                     if (!cell.isEmpty()) {
                         arguments.add(new Argument.Variable(variable(cell), ""));

@@ -60,7 +60,11 @@ final class TreeReader {
                         .filter(a -> !a.computed());
         if (attribute.isEmpty()) {
             diagnostics.add(
-                    Message.UNKNOWN_REFERENCE, node.place(), proposes, "attribute of a task", "Write for instance Soil.kind");
+                    Message.UNKNOWN_REFERENCE,
+                    node.place(),
+                    proposes,
+                    "attribute of a task",
+                    "Write for instance Soil.kind");
             return Optional.empty();
         }
         String start = map.required("start");
@@ -107,7 +111,11 @@ final class TreeReader {
             if (!questions.containsKey(name)) {
                 sound = false;
                 diagnostics.add(
-                        Message.UNKNOWN_REFERENCE, node.place(), name, "question", Similar.advice(name, questions.keySet()));
+                        Message.UNKNOWN_REFERENCE,
+                        node.place(),
+                        name,
+                        "question",
+                        Similar.advice(name, questions.keySet()));
             }
         }
         return sound && acyclic(node, start, questions);
@@ -128,8 +136,9 @@ final class TreeReader {
                 }
             }
         }
-        questions.keySet().stream().filter(q -> !reached.contains(q)).forEach(q ->
-                diagnostics.add(Message.TREE_UNREACHED, node.place(), q));
+        questions.keySet().stream()
+                .filter(q -> !reached.contains(q))
+                .forEach(q -> diagnostics.add(Message.TREE_UNREACHED, node.place(), q));
         Deque<String> ready = new ArrayDeque<>(waiting.containsKey(start) ? List.of() : List.of(start));
         Set<String> done = new HashSet<>();
         while (!ready.isEmpty()) {
@@ -141,7 +150,8 @@ final class TreeReader {
                 }
             }
         }
-        Optional<String> stuck = reached.stream().filter(q -> !done.contains(q)).sorted().findFirst();
+        Optional<String> stuck =
+                reached.stream().filter(q -> !done.contains(q)).sorted().findFirst();
         stuck.ifPresent(q -> diagnostics.add(Message.TREE_CYCLE, node.place(), q));
         return stuck.isEmpty();
     }

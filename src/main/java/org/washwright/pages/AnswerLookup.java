@@ -112,8 +112,8 @@ public final class AnswerLookup {
     /** What limits a firing sets on a parameter of a process, in words. */
     public static List<String> limitsOf(Answer answer, int n, Candidate candidate, Window window) {
         return firing(answer, n).findings().stream()
-                .filter(finding -> finding.verb().equals("limit")
-                        && finding.targets().contains(candidate.process()))
+                .filter(finding ->
+                        finding.verb().equals("limit") && finding.targets().contains(candidate.process()))
                 .map(Finding::detail)
                 .filter(detail -> detail.startsWith(window.name()))
                 .toList();
@@ -121,8 +121,7 @@ public final class AnswerLookup {
 
     /** Cautions of the whole answer that the page of one process does not already say. */
     public static List<Sentence> otherCautions(Answer answer, Candidate candidate) {
-        List<String> said =
-                candidate.cautions().stream().map(Sentence::text).toList();
+        List<String> said = candidate.cautions().stream().map(Sentence::text).toList();
         return answer.cautions().stream()
                 .filter(caution -> !said.contains(caution.text()))
                 .toList();

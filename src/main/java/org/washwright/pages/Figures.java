@@ -21,9 +21,8 @@ public final class Figures {
             throw new IllegalArgumentException("not a number that can be shown: " + value);
         }
         BigDecimal rounded = BigDecimal.valueOf(value).round(THREE);
-        String plain = rounded.signum() == 0
-                ? "0"
-                : rounded.abs().stripTrailingZeros().toPlainString();
+        String plain =
+                rounded.signum() == 0 ? "0" : rounded.abs().stripTrailingZeros().toPlainString();
         int point = plain.indexOf('.');
         String whole = point < 0 ? plain : plain.substring(0, point);
         String rest = point < 0 ? "" : plain.substring(point);

@@ -20,8 +20,11 @@ public final class Sentences {
     /** The parts of an answer in the order of the page; parts that say nothing are left out. */
     public static List<Part> sentenceIndex(Answer answer) {
         List<Part> parts = new ArrayList<>();
-        add(parts, "In one sentence", List.of(new Sentence(
-                answer.headline().sentence(), answer.headline().firings())));
+        add(
+                parts,
+                "In one sentence",
+                List.of(new Sentence(
+                        answer.headline().sentence(), answer.headline().firings())));
         for (Candidate candidate : answer.candidates()) {
             List<Sentence> own = new ArrayList<>();
             for (Stage stage : candidate.stages()) {
@@ -35,9 +38,12 @@ public final class Sentences {
         }
         answer.ruledOut().forEach(out -> add(parts, out.name() + ", ruled out", out.reasons()));
         add(parts, "Take care", answer.cautions());
-        add(parts, "Find out first", answer.questions().stream()
-                .map(question -> new Sentence(question.question(), question.firings()))
-                .toList());
+        add(
+                parts,
+                "Find out first",
+                answer.questions().stream()
+                        .map(question -> new Sentence(question.question(), question.firings()))
+                        .toList());
         add(parts, "Prove it clean", answer.verifications());
         return List.copyOf(parts);
     }

@@ -12,9 +12,11 @@ import org.washwright.document.Place;
 /** Reads quantities and ranges of quantities from text, and writes them for readers. */
 public final class Quantities {
 
-    private static final String NUMBER = "[+-]?(?:[0-9][0-9\\u2009\\u202f\\u00a0]{0,24}(?:\\.[0-9]{1,20})?|\\.[0-9]{1,20})(?:[eE][+-]?[0-9]{1,3})?";
+    private static final String NUMBER =
+            "[+-]?(?:[0-9][0-9\\u2009\\u202f\\u00a0]{0,24}(?:\\.[0-9]{1,20})?|\\.[0-9]{1,20})(?:[eE][+-]?[0-9]{1,3})?";
     private static final Pattern QUANTITY = Pattern.compile("(" + NUMBER + ")\\s*(.*)");
-    private static final Pattern PAIR = Pattern.compile("(" + NUMBER + ")\\s*([^.]*?)\\s*(?:\\.\\.|\\bto\\b|–)\\s*(.*)");
+    private static final Pattern PAIR =
+            Pattern.compile("(" + NUMBER + ")\\s*([^.]*?)\\s*(?:\\.\\.|\\bto\\b|–)\\s*(.*)");
     private static final int LONGEST = 80;
     private static final char THIN_SPACE = '\u2009';
 
@@ -47,8 +49,7 @@ public final class Quantities {
         Matcher second = QUANTITY.matcher(pair.group(3));
         String unit = pair.group(2).isEmpty() && second.matches() ? second.group(2) : pair.group(2);
         Optional<Double> low = amount((pair.group(1) + " " + unit).strip(), dimension, place, diagnostics);
-        Optional<Double> high =
-                low.isEmpty() ? low : amount(pair.group(3).strip(), dimension, place, diagnostics);
+        Optional<Double> high = low.isEmpty() ? low : amount(pair.group(3).strip(), dimension, place, diagnostics);
         if (low.isEmpty() || high.isEmpty()) {
             return Optional.empty();
         }

@@ -43,7 +43,8 @@ record Unit(
 
     /** SI value of an amount in this unit, rounded once. */
     double toSi(BigDecimal amount, Dimension dimension) {
-        BigDecimal scaled = amount.multiply(new BigDecimal(numerator)).divide(new BigDecimal(denominator), EXACT_ENOUGH);
+        BigDecimal scaled =
+                amount.multiply(new BigDecimal(numerator)).divide(new BigDecimal(denominator), EXACT_ENOUGH);
         return (dimension == Dimension.TEMPERATURE ? scaled.add(offset) : scaled).doubleValue();
     }
 
@@ -51,6 +52,8 @@ record Unit(
     double fromSi(double si, Dimension dimension) {
         BigDecimal value = new BigDecimal(si);
         BigDecimal based = dimension == Dimension.TEMPERATURE ? value.subtract(offset) : value;
-        return based.multiply(new BigDecimal(denominator)).divide(new BigDecimal(numerator), EXACT_ENOUGH).doubleValue();
+        return based.multiply(new BigDecimal(denominator))
+                .divide(new BigDecimal(numerator), EXACT_ENOUGH)
+                .doubleValue();
     }
 }

@@ -82,8 +82,7 @@ final class Units {
         alias("degC", "°C");
         alias("℃", "°C");
         SYMBOLS.put(
-                "°F",
-                new Unit("°F", BigInteger.valueOf(5), BigInteger.valueOf(9), fahrenheitOffset(), kelvin(), null));
+                "°F", new Unit("°F", BigInteger.valueOf(5), BigInteger.valueOf(9), fahrenheitOffset(), kelvin(), null));
         alias("degF", "°F");
         scale("HRC", Dimension.ROCKWELL_C);
         scale("HV", Dimension.VICKERS);

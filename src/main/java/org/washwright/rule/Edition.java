@@ -51,7 +51,8 @@ public record Edition(
     public record Source(String id, String title, int year, String locator, boolean seen) {}
 
     /** A value taken for granted, with where it comes from. */
-    public record Assumption(String id, String label, Value value, org.washwright.quantity.Dimension dimension, String source) {}
+    public record Assumption(
+            String id, String label, Value value, org.washwright.quantity.Dimension dimension, String source) {}
 
     /** Keeps ordered copies. */
     public Edition {

@@ -24,7 +24,13 @@ public sealed interface Effect {
 
     /** One parameter of one stage is bounded. */
     record Limit(
-            Target target, StageRef stage, String parameter, Dimension dimension, boolean max, Bound bound, Reason reason)
+            Target target,
+            StageRef stage,
+            String parameter,
+            Dimension dimension,
+            boolean max,
+            Bound bound,
+            Reason reason)
             implements Effect {}
 
     /** A hazard's caution is shown. */

@@ -42,10 +42,8 @@ public record FactTypes(Map<String, FactType> byName) {
         for (Group group : Group.values()) {
             List<Field> fields = new ArrayList<>();
             for (Attribute a : group.attributes()) {
-                if (!(a.type() instanceof FieldType.CodeType)) {
-                    fields.add(new Field(a.name(), a.label(), a.type(), 0));
-                    fields.addAll(paths(catalogue, a.name(), a.label(), a.type()));
-                }
+                fields.add(new Field(a.name(), a.label(), a.type(), 0));
+                fields.addAll(paths(catalogue, a.name(), a.label(), a.type()));
             }
             types.put(group.factType(), FactType.of(group.factType(), group.cap(), fields));
         }
@@ -106,7 +104,9 @@ public record FactTypes(Map<String, FactType> byName) {
     }
 
     private static List<Field> paths(Catalogue catalogue, String name, String label, FieldType type) {
-        if (!(type instanceof FieldType.TermType t) || t.isFlag() || catalogue.kinds().get(t.kind()) == null) {
+        if (!(type instanceof FieldType.TermType t)
+                || t.isFlag()
+                || catalogue.kinds().get(t.kind()) == null) {
             return List.of();
         }
         return catalogue.kinds().get(t.kind()).properties().values().stream()

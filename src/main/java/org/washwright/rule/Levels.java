@@ -23,7 +23,9 @@ public record Levels(Map<String, Integer> levels, List<String> circle) {
     public static Levels of(List<Rule> rules) {
         Map<String, Set<String>> concluders = new HashMap<>();
         for (Rule r : rules) {
-            concluded(r).forEach(c -> concluders.computeIfAbsent(c, k -> new TreeSet<>()).add(r.id()));
+            concluded(r)
+                    .forEach(c ->
+                            concluders.computeIfAbsent(c, k -> new TreeSet<>()).add(r.id()));
         }
         Map<String, Set<String>> waitsFor = new TreeMap<>();
         Map<String, Set<String>> feeds = new HashMap<>();
@@ -44,7 +46,10 @@ public record Levels(Map<String, Integer> levels, List<String> circle) {
         Map<String, Integer> levels = new TreeMap<>();
         while (!ready.isEmpty()) {
             String id = ready.poll();
-            int level = waitsFor.get(id).stream().mapToInt(s -> levels.get(s) + 1).max().orElse(0);
+            int level = waitsFor.get(id).stream()
+                    .mapToInt(s -> levels.get(s) + 1)
+                    .max()
+                    .orElse(0);
             levels.put(id, level);
             for (String next : feeds.getOrDefault(id, Set.of())) {
                 if (open.merge(next, -1, Integer::sum) == 0) {
@@ -56,11 +61,17 @@ public record Levels(Map<String, Integer> levels, List<String> circle) {
     }
 
     private static List<String> circle(Map<String, Set<String>> waitsFor, Set<String> done) {
-        String at = waitsFor.keySet().stream().filter(id -> !done.contains(id)).findFirst().orElse("");
+        String at = waitsFor.keySet().stream()
+                .filter(id -> !done.contains(id))
+                .findFirst()
+                .orElse("");
         List<String> path = new ArrayList<>();
         while (!at.isEmpty() && !path.contains(at)) {
             path.add(at);
-            at = waitsFor.get(at).stream().filter(id -> !done.contains(id)).findFirst().orElse("");
+            at = waitsFor.get(at).stream()
+                    .filter(id -> !done.contains(id))
+                    .findFirst()
+                    .orElse("");
         }
         return at.isEmpty() ? List.of() : List.copyOf(path.subList(path.indexOf(at), path.size()));
     }
@@ -95,7 +106,10 @@ public record Levels(Map<String, Integer> levels, List<String> circle) {
             return java.util.Optional.of(new TreeSet<>(terms.ids()));
         }
         if (condition instanceof Condition.All all) {
-            return all.parts().stream().map(Levels::named).flatMap(java.util.Optional::stream).findFirst();
+            return all.parts().stream()
+                    .map(Levels::named)
+                    .flatMap(java.util.Optional::stream)
+                    .findFirst();
         }
         return java.util.Optional.empty();
     }

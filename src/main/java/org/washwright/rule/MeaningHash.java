@@ -33,7 +33,9 @@ public final class MeaningHash {
         all.put("trees", trees);
         all.put("grading", grading(e.grading()));
         Map<String, String> assumptions = new TreeMap<>();
-        e.assumptions().forEach((id, a) -> assumptions.put(id, a.label() + "|" + a.value() + "|" + a.dimension() + "|" + a.source()));
+        e.assumptions()
+                .forEach((id, a) ->
+                        assumptions.put(id, a.label() + "|" + a.value() + "|" + a.dimension() + "|" + a.source()));
         all.put("assumptions", assumptions);
         Map<String, String> caseHashes = new TreeMap<>();
         cases.forEach((name, bytes) -> caseHashes.put(name, Hashes.sha256(bytes)));
@@ -74,14 +76,20 @@ public final class MeaningHash {
         c.terms().forEach((kind, map) -> map.forEach((id, t) -> terms.put(kind + "/" + id, term(t))));
         out.put("terms", terms);
         Map<String, Object> more = new TreeMap<>();
-        c.processes().forEach((id, p) -> more.put("process/" + id, List.of(p.parent(), p.group(), setting(p.setting()))));
-        c.stages().forEach((id, s) -> more.put(
-                "stage/" + id, List.of(s.position(), s.cleaning(), setting(s.setting()), s.alternatives())));
-        c.parameters().forEach((id, p) -> more.put(
-                "parameter/" + id, List.of(p.dimension().id(), span(p.scale()), p.factor())));
+        c.processes()
+                .forEach((id, p) -> more.put("process/" + id, List.of(p.parent(), p.group(), setting(p.setting()))));
+        c.stages()
+                .forEach((id, s) -> more.put(
+                        "stage/" + id, List.of(s.position(), s.cleaning(), setting(s.setting()), s.alternatives())));
+        c.parameters()
+                .forEach((id, p) ->
+                        more.put("parameter/" + id, List.of(p.dimension().id(), span(p.scale()), p.factor())));
         c.cautions().forEach((id, text) -> more.put("hazard/" + id, text));
         c.blindSpots().forEach((id, text) -> more.put("test-method/" + id, text));
-        c.attributes().forEach((id, a) -> more.put("attribute/" + id, List.of(a.label(), a.question(), a.type().toString())));
+        c.attributes()
+                .forEach((id, a) -> more.put(
+                        "attribute/" + id,
+                        List.of(a.label(), a.question(), a.type().toString())));
         out.put("more", more);
         return out;
     }
@@ -130,8 +138,9 @@ public final class MeaningHash {
         List<Object> areas = new ArrayList<>();
         g.areas().forEach(a -> {
             List<String> criteria = new ArrayList<>();
-            a.criteria().forEach(c -> criteria.add(c.id() + "|" + c.name() + "|" + c.weight() + "|" + c.start() + "|"
-                    + c.figure().map(f -> f.field().name() + f.curve()).orElse("")));
+            a.criteria()
+                    .forEach(c -> criteria.add(c.id() + "|" + c.name() + "|" + c.weight() + "|" + c.start() + "|"
+                            + c.figure().map(f -> f.field().name() + f.curve()).orElse("")));
             areas.add(List.of(a.id(), a.name(), String.valueOf(a.weight()), criteria));
         });
         return Map.of("steps", steps, "areas", areas);

@@ -33,7 +33,11 @@ public final class RuleText {
     private String write(Rule rule) {
         StringBuilder out = new StringBuilder();
         out.append("rule ").append(quote(rule.title())).append('\n');
-        out.append("  @id(").append(quote(rule.id())).append(") @basis(").append(quote(rule.basis().word())).append(")\n");
+        out.append("  @id(")
+                .append(quote(rule.id()))
+                .append(") @basis(")
+                .append(quote(rule.basis().word()))
+                .append(")\n");
         if (!rule.sources().isEmpty()) {
             List<String> cites = rule.sources().stream()
                     .map(c -> c.locator().isEmpty() ? c.source() : c.source() + ", " + c.locator())
@@ -45,7 +49,8 @@ public final class RuleText {
         out.append("when\n");
         for (int i = 0; i < rule.patterns().size(); i++) {
             Pattern p = rule.patterns().get(i);
-            String variable = p.sign() == Sign.POSITIVE ? variable(i) + " : " : p.sign().word();
+            String variable =
+                    p.sign() == Sign.POSITIVE ? variable(i) + " : " : p.sign().word();
             out.append("  ").append(variable).append(pattern(p)).append('\n');
         }
         out.append("then\n");
@@ -67,7 +72,8 @@ public final class RuleText {
         String name = p.type().name();
         if (name.startsWith(FactTypes.ATTRIBUTE + "/")) {
             String rest = top(p.condition());
-            return "Attribute(id == " + quote(name.substring(name.indexOf('/') + 1)) + (rest.isEmpty() ? "" : ", " + rest) + ")";
+            return "Attribute(id == " + quote(name.substring(name.indexOf('/') + 1))
+                    + (rest.isEmpty() ? "" : ", " + rest) + ")";
         }
         return name + "(" + top(p.condition()) + ")";
     }
@@ -84,7 +90,9 @@ public final class RuleText {
         }
         boolean all = condition instanceof Condition.All;
         List<Condition> parts = all ? ((Condition.All) condition).parts() : ((Condition.Any) condition).parts();
-        return "(" + String.join(all ? " && " : " || ", parts.stream().map(this::inner).toList()) + ")";
+        return "("
+                + String.join(
+                        all ? " && " : " || ", parts.stream().map(this::inner).toList()) + ")";
     }
 
     private String operand(Condition.Test t) {
@@ -141,7 +149,9 @@ public final class RuleText {
     }
 
     private static String target(Effect.Target target) {
-        return target instanceof Effect.Target.Node n ? quote(n.id()) : variable(((Effect.Target.Matched) target).pattern());
+        return target instanceof Effect.Target.Node n
+                ? quote(n.id())
+                : variable(((Effect.Target.Matched) target).pattern());
     }
 
     private static String stage(Effect.StageRef stage) {
@@ -180,7 +190,11 @@ public final class RuleText {
             } else if (part instanceof Reason.Part.NameOf n) {
                 out.append('{').append(variable(n.pattern())).append('}');
             } else if (part instanceof Reason.Part.ValueOf v) {
-                out.append('{').append(variable(v.pattern())).append('.').append(v.field().name()).append('}');
+                out.append('{')
+                        .append(variable(v.pattern()))
+                        .append('.')
+                        .append(v.field().name())
+                        .append('}');
             } else {
                 out.append("{$target}");
             }

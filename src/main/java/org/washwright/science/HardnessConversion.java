@@ -9,7 +9,9 @@ package org.washwright.science;
  */
 public final class HardnessConversion {
 
-    private static final double[] HRC = {20, 22, 24, 26, 28, 30, 31, 32, 34, 36, 38, 40, 42, 44, 46, 48, 50, 52, 54, 56, 58, 60};
+    private static final double[] HRC = {
+        20, 22, 24, 26, 28, 30, 31, 32, 34, 36, 38, 40, 42, 44, 46, 48, 50, 52, 54, 56, 58, 60
+    };
     private static final double[] HV = {
         238, 248, 260, 272, 286, 302, 310, 318, 336, 354, 372, 392, 412, 434, 458, 484, 513, 544, 577, 613, 653, 697
     };

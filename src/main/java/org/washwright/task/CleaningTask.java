@@ -68,7 +68,8 @@ public record CleaningTask(String title, String notes, Map<Group, Entries> lists
             entries.add(Entry.EMPTY);
         }
         Map<String, Given> given = new TreeMap<>(entries.get(index).given());
-        given.put(attribute, Given.of(value, "/" + group.key() + (group.isList() ? "/" + index : "") + "/" + attribute));
+        given.put(
+                attribute, Given.of(value, "/" + group.key() + (group.isList() ? "/" + index : "") + "/" + attribute));
         entries.set(index, new Entry(given));
         return with(group, new Entries(entries, old.open()));
     }

@@ -41,8 +41,7 @@ public enum Group {
             given("tensileStrength", "tensile strength", "What is its tensile strength?", number(Dimension.PRESSURE)),
             given("plating", "plating or layer", "Which plating or conversion layer does it carry?", term("plating")),
             given("porous", "open pores", "Does it have open pores?", flag()),
-            computed(
-                    "strength", "strength", "How hard or how strong is the material?", number(Dimension.PRESSURE)),
+            computed("strength", "strength", "How hard or how strong is the material?", number(Dimension.PRESSURE)),
             computed(
                     "rockwell",
                     "hardness (computed)",

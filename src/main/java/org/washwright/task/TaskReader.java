@@ -75,10 +75,11 @@ public final class TaskReader {
                 case "notes" -> notes = text(entry.value(), NOTES_LENGTH);
                 case "shows" -> text(entry.value(), NOTES_LENGTH);
                 case "attributes" -> declared(entry.value(), declared);
-                default -> Group.byKey(entry.key())
-                        .ifPresentOrElse(
-                                group -> lists.put(group, group(group, entry.value())),
-                                () -> unknown(entry, "a cleaning task", taskKeys()));
+                default ->
+                    Group.byKey(entry.key())
+                            .ifPresentOrElse(
+                                    group -> lists.put(group, group(group, entry.value())),
+                                    () -> unknown(entry, "a cleaning task", taskKeys()));
             }
         }
         if (title.isBlank()) {
@@ -95,7 +96,7 @@ public final class TaskReader {
 
     private CleaningTask.Entries group(Group group, Node node) {
         if (!group.isList()) {
-            return new CleaningTask.Entries(List.of(entry(group, node)), false);
+            return new CleaningTask.Entries(List.of(entry(group, node, "/" + group.key())), false);
         }
         if (isUnknown(node)) {
             return CleaningTask.Entries.UNKNOWN;
@@ -122,20 +123,24 @@ public final class TaskReader {
                     group.cap());
             return CleaningTask.Entries.UNKNOWN;
         }
-        return new CleaningTask.Entries(
-                items.items().stream().map(item -> entry(group, item)).toList(), open);
+        List<Entry> entries = new ArrayList<>();
+        for (Node item : items.items()) {
+            entries.add(entry(group, item, "/" + group.key() + "/" + entries.size()));
+        }
+        return new CleaningTask.Entries(entries, open);
     }
 
     private static boolean isUnknown(Node node) {
         return node instanceof ScalarNode s && s.text().strip().equals("unknown");
     }
 
-    private Entry entry(Group group, Node node) {
+    private Entry entry(Group group, Node node, String pointer) {
         Map<String, Given> given = new TreeMap<>();
         if (node instanceof ScalarNode && group.isList()) {
             // Short form: a list of terms of the group's first attribute.
             Attribute first = group.attributes().get(0);
-            values.read(node, first, group.factType()).ifPresent(g -> given.put(first.name(), g));
+            values.read(node, first, group.factType(), pointer + "/" + first.name())
+                    .ifPresent(g -> given.put(first.name(), g));
             return new Entry(given);
         }
         if (isUnknown(node)) {
@@ -149,7 +154,8 @@ public final class TaskReader {
             group.attribute(entry.key())
                     .filter(a -> !a.computed())
                     .ifPresentOrElse(
-                            a -> values.read(entry.value(), a, group.factType()).ifPresent(g -> given.put(a.name(), g)),
+                            a -> values.read(entry.value(), a, group.factType(), pointer + "/" + a.name())
+                                    .ifPresent(g -> given.put(a.name(), g)),
                             () -> unknown(
                                     entry,
                                     "\"" + group.key() + "\"",
@@ -172,7 +178,8 @@ public final class TaskReader {
             if (attribute == null) {
                 unknown(entry, "the attributes of this edition", List.copyOf(known.keySet()));
             } else {
-                values.read(entry.value(), attribute, "Attribute").ifPresent(g -> declared.put(entry.key(), g));
+                values.read(entry.value(), attribute, "Attribute", "/attributes/" + entry.key())
+                        .ifPresent(g -> declared.put(entry.key(), g));
             }
         }
     }

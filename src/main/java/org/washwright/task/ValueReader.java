@@ -30,11 +30,14 @@ public final class ValueReader {
         this.diagnostics = diagnostics;
     }
 
-    /** Reads the value of an attribute of a fact type; empty after an error. */
-    Optional<Given> read(Node node, Attribute attribute, String factType) {
-        String pointer = node.place().pointer();
+    /**
+     * Reads the value of an attribute of a fact type; empty after an error.
+     *
+     * @param pointer where the attribute stands in a task's usual form, whatever form it was written in
+     */
+    Optional<Given> read(Node node, Attribute attribute, String factType, String pointer) {
         if (node instanceof MapNode map) {
-            return tree(map, attribute, factType);
+            return tree(map, attribute, factType, pointer);
         }
         if (attribute.type() instanceof FieldType.CodeType && node instanceof ScalarNode s) {
             return code(s, pointer);
@@ -135,12 +138,13 @@ public final class ValueReader {
         }
     }
 
-    private Optional<Given> tree(MapNode map, Attribute attribute, String factType) {
-        String pointer = map.place().pointer();
+    private Optional<Given> tree(MapNode map, Attribute attribute, String factType, String pointer) {
         Set<String> known = Set.of("value", "tree", "answers");
-        map.entries().stream().filter(e -> !known.contains(e.key())).forEach(e -> diagnostics.add(
-                Message.UNKNOWN_FIELD, e.keyPlace(), e.key(), "a value", Similar.advice(e.key(), known)));
-        Optional<Given> own = map.get("value").flatMap(n -> read(n, attribute, factType));
+        map.entries().stream()
+                .filter(e -> !known.contains(e.key()))
+                .forEach(e -> diagnostics.add(
+                        Message.UNKNOWN_FIELD, e.keyPlace(), e.key(), "a value", Similar.advice(e.key(), known)));
+        Optional<Given> own = map.get("value").flatMap(n -> read(n, attribute, factType, pointer));
         Optional<Node> treeNode = map.get("tree");
         if (treeNode.isEmpty()) {
             return own;
@@ -148,20 +152,21 @@ public final class ValueReader {
         String id = treeNode.get().shown();
         Optional<Vocabulary.Questions> questions = vocabulary.questions(id);
         if (questions.isEmpty()) {
-            diagnostics.add(
-                    Message.UNKNOWN_TREE, treeNode.get().place(), id, Similar.advice(id, vocabulary.treeIds()));
+            diagnostics.add(Message.UNKNOWN_TREE, treeNode.get().place(), id, Similar.advice(id, vocabulary.treeIds()));
             return Optional.empty();
         }
         if (!questions.get().proposes().equals(factType + "." + attribute.name())) {
             diagnostics.add(
-                    Message.TREE_ATTRIBUTE, treeNode.get().place(), id, questions.get().proposes());
+                    Message.TREE_ATTRIBUTE,
+                    treeNode.get().place(),
+                    id,
+                    questions.get().proposes());
             return Optional.empty();
         }
         return played(map, questions.get(), own, pointer);
     }
 
-    private Optional<Given> played(
-            MapNode map, Vocabulary.Questions questions, Optional<Given> own, String pointer) {
+    private Optional<Given> played(MapNode map, Vocabulary.Questions questions, Optional<Given> own, String pointer) {
         Node answersNode = map.get("answers").orElse(new ListNode(map.place(), List.of()));
         if (!(answersNode instanceof ListNode list)) {
             diagnostics.add(Message.EXPECTED_LIST, answersNode.place(), answersNode.shown());
@@ -180,7 +185,11 @@ public final class ValueReader {
         }
         if (played.proposal().isEmpty()) {
             diagnostics.add(
-                    Message.TREE_UNFINISHED, list.place(), "", map.get("tree").orElseThrow().shown(), played.question());
+                    Message.TREE_UNFINISHED,
+                    list.place(),
+                    "",
+                    map.get("tree").orElseThrow().shown(),
+                    played.question());
             return Optional.empty();
         }
         return Optional.of(own.map(o -> new Given(o.value(), pointer, played.path(), true, o.code()))

@@ -42,6 +42,5 @@ public interface Vocabulary {
      * @param badAnswer the answer that is none to that question; empty when the path is only unfinished
      * @param possible answers to that question
      */
-    record Played(
-            Optional<Value> proposal, String path, String question, String badAnswer, List<String> possible) {}
+    record Played(Optional<Value> proposal, String path, String question, String badAnswer, List<String> possible) {}
 }

@@ -31,8 +31,8 @@ import java.util.stream.Stream;
 final class Pages {
 
     private static final Path TEMPLATES = Path.of("src/main/resources/templates");
-    private static final List<Class<?>> EXTENSIONS = List.of(
-            AnswerLookup.class, Figures.class, Marks.class, Sentences.class, Waterfall.class, Words.class);
+    private static final List<Class<?>> EXTENSIONS =
+            List.of(AnswerLookup.class, Figures.class, Marks.class, Sentences.class, Waterfall.class, Words.class);
 
     private Pages() {}
 
@@ -47,11 +47,13 @@ final class Pages {
                                 ? Map.of("signedIn", true, "name", "engineer", "formToken", "x")
                                 : null)
                         .build());
-        methods().filter(method -> namespace(method).isEmpty())
+        methods()
+                .filter(method -> namespace(method).isEmpty())
                 .forEach(method -> builder.addValueResolver(onValue(method)));
         for (String namespace : List.of("figures", "marks")) {
-            builder.addNamespaceResolver(
-                    NamespaceResolver.builder(namespace).resolveAsync(context -> inNamespace(namespace, context)).build());
+            builder.addNamespaceResolver(NamespaceResolver.builder(namespace)
+                    .resolveAsync(context -> inNamespace(namespace, context))
+                    .build());
         }
         for (String tag : tags()) {
             builder.addSectionHelper(new UserTagSectionHelper.Factory(tag, "tags/" + tag + ".html"));
@@ -61,14 +63,19 @@ final class Pages {
 
     private static List<String> tags() {
         try (Stream<Path> files = Files.list(TEMPLATES.resolve("tags"))) {
-            return files.map(file -> file.getFileName().toString().replace(".html", "")).sorted().toList();
+            return files.map(file -> file.getFileName().toString().replace(".html", ""))
+                    .sorted()
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
     private static Optional<Path> located(String id) {
-        return Stream.of(id, id + ".html").map(TEMPLATES::resolve).filter(Files::isRegularFile).findFirst();
+        return Stream.of(id, id + ".html")
+                .map(TEMPLATES::resolve)
+                .filter(Files::isRegularFile)
+                .findFirst();
     }
 
     private static TemplateLocation location(Path file) {
@@ -115,8 +122,8 @@ final class Pages {
 
     private static CompletionStage<Object> inNamespace(String namespace, EvalContext context) {
         return methods()
-                .filter(method -> namespace(method).equals(namespace)
-                        && method.getName().equals(context.getName()))
+                .filter(method ->
+                        namespace(method).equals(namespace) && method.getName().equals(context.getName()))
                 .findFirst()
                 .map(method -> called(method, context))
                 .orElseGet(() -> CompletedStage.failure(

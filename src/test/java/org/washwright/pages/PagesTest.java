@@ -68,12 +68,17 @@ class PagesTest {
     @Test
     void a_process_shows_its_windows_and_who_set_them() throws IOException {
         String page = drawn(
-                "candidate", "casework/candidate", Map.of("candidate", answer.candidates().get(0)));
+                "candidate",
+                "casework/candidate",
+                Map.of("candidate", answer.candidates().get(0)));
 
         assertTrue(page.contains("25 to 40 kHz"));
         assertTrue(page.contains("frequency at most 40 kHz"));
         assertTrue(page.contains("may narrow further"));
-        drawn("conditional", "casework/candidate", Map.of("candidate", answer.candidates().get(2)));
+        drawn(
+                "conditional",
+                "casework/candidate",
+                Map.of("candidate", answer.candidates().get(2)));
     }
 
     @Test
@@ -101,8 +106,7 @@ class PagesTest {
 
     @Test
     void fields_keep_what_was_typed_and_say_what_is_wrong_beside_it() throws IOException {
-        String form =
-                """
+        String form = """
                 {#include layout section='tasks'}{#title}Fields{/title}{#main}<h1>The part</h1>
                 {#fieldErrorSummary errors=errors /}
                 <form method="post" action="/tasks">{#csrfField /}
@@ -119,16 +123,35 @@ class PagesTest {
                 "fields",
                 template.data(Map.of(
                                 "errors",
-                                List.of(Map.of("field", "materials.0.hardness", "text", "Hardness: 62 <HRC is no number.")),
+                                List.of(Map.of(
+                                        "field", "materials.0.hardness", "text", "Hardness: 62 <HRC is no number.")),
                                 "units",
                                 List.of("HRC", "HV", "MPa"),
                                 "lengths",
                                 List.of("mm"),
                                 "terms",
                                 List.of(
-                                        Map.of("id", "bearing-steel", "name", "bearing steel", "definition", "Hard steel with about 1 % carbon and chromium."),
-                                        Map.of("id", "grey-cast-iron", "name", "grey cast iron", "definition", "Iron with flakes of graphite; porous to oil."),
-                                        Map.of("id", "brass", "name", "brass", "definition", "Copper with zinc; stains in strong alkali.")),
+                                        Map.of(
+                                                "id",
+                                                "bearing-steel",
+                                                "name",
+                                                "bearing steel",
+                                                "definition",
+                                                "Hard steel with about 1 % carbon and chromium."),
+                                        Map.of(
+                                                "id",
+                                                "grey-cast-iron",
+                                                "name",
+                                                "grey cast iron",
+                                                "definition",
+                                                "Iron with flakes of graphite; porous to oil."),
+                                        Map.of(
+                                                "id",
+                                                "brass",
+                                                "name",
+                                                "brass",
+                                                "definition",
+                                                "Copper with zinc; stains in strong alkali.")),
                                 "chosen",
                                 List.of("bearing-steel")))
                         .render());
@@ -146,7 +169,11 @@ class PagesTest {
             String page = drawn(name.substring(name.indexOf('/') + 1), name, Map.of());
             assertFalse(page.contains("style=\""), name);
             assertFalse(page.contains("<style"), name);
-            assertFalse(Pattern.compile("<script(?! src=)|\\son[a-z]+=\"").matcher(page).find(), name);
+            assertFalse(
+                    Pattern.compile("<script(?! src=)|\\son[a-z]+=\"")
+                            .matcher(page)
+                            .find(),
+                    name);
         }
     }
 

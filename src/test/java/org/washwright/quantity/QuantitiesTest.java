@@ -48,7 +48,8 @@ class QuantitiesTest {
         if (si < 0) {
             assertTrue(value.isEmpty());
         } else {
-            assertEquals(si, value.orElseThrow(), si * 1e-7, () -> diagnostics.all().toString());
+            assertEquals(
+                    si, value.orElseThrow(), si * 1e-7, () -> diagnostics.all().toString());
         }
     }
 
@@ -86,7 +87,8 @@ class QuantitiesTest {
     })
     void readsRanges(String text, Dimension dimension, double low, double high) {
         Diagnostics diagnostics = new Diagnostics();
-        Span span = Quantities.readSpan(text, dimension, HERE, diagnostics).orElseThrow(() -> new AssertionError(diagnostics.all()));
+        Span span = Quantities.readSpan(text, dimension, HERE, diagnostics)
+                .orElseThrow(() -> new AssertionError(diagnostics.all()));
         assertEquals(low, span.low(), 1e-12);
         assertEquals(high, span.high(), 1e-12);
     }

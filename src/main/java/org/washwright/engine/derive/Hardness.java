@@ -29,16 +29,18 @@ final class Hardness {
             applicable |= !(value instanceof Value.NotApplicable);
             if (value instanceof Value.Number n) {
                 Span span = converted(r, n.span());
-                if (agreed.isPresent() && (span.low() > agreed.get().high() || span.high() < agreed.get().low())) {
+                if (agreed.isPresent()
+                        && (span.low() > agreed.get().high()
+                                || span.high() < agreed.get().low())) {
                     return new Derivation.Computed(
                             Value.UNKNOWN, refs, Optional.of("the " + what + " given on different scales"));
                 }
-                agreed = Optional.of(agreed.map(a -> new Span(Math.max(a.low(), span.low()), Math.min(a.high(), span.high())))
+                agreed = Optional.of(agreed.map(
+                                a -> new Span(Math.max(a.low(), span.low()), Math.min(a.high(), span.high())))
                         .orElse(span));
             }
         }
-        Value value = agreed.<Value>map(Value.Number::new)
-                .orElse(applicable ? Value.UNKNOWN : Value.NOT_APPLICABLE);
+        Value value = agreed.<Value>map(Value.Number::new).orElse(applicable ? Value.UNKNOWN : Value.NOT_APPLICABLE);
         return new Derivation.Computed(value, refs, Optional.empty());
     }
 

@@ -22,7 +22,6 @@ final class SoilLoadPerShift implements Derivation {
 
     @Override
     public Computed compute(Inputs inputs) {
-        return Computed.of(
-                Derivation.product(inputs.own("load"), inputs.assumption(HOURS)), inputs.ref("load"));
+        return Computed.of(Derivation.product(inputs.own("load"), inputs.assumption(HOURS)), inputs.ref("load"));
     }
 }

@@ -27,7 +27,10 @@ public final class Citations {
                 cites.add(new Rule.Cite(id, locator));
             } else {
                 diagnostics.add(
-                        Message.UNKNOWN_SOURCE, place, id, Similar.advice(id, terms.sources().keySet()));
+                        Message.UNKNOWN_SOURCE,
+                        place,
+                        id,
+                        Similar.advice(id, terms.sources().keySet()));
             }
         }
         return cites;

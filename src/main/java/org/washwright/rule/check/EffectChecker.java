@@ -78,7 +78,8 @@ final class EffectChecker {
 
     private Optional<Effect> conclude(SyntaxCall call, List<Argument> a, Reason reason) {
         if (a.size() == 2 && a.get(0) instanceof Argument.Text id) {
-            return term("conclusion", id.text(), call.place()).map(c -> new Effect.Conclude(c, Optional.empty(), reason));
+            return term("conclusion", id.text(), call.place())
+                    .map(c -> new Effect.Conclude(c, Optional.empty(), reason));
         }
         if (a.size() == 3 && a.get(0) instanceof Argument.Text id && a.get(1) instanceof Argument.Variable v) {
             Optional<Scope.Bound> bound = scope.get(v.name());
@@ -101,7 +102,11 @@ final class EffectChecker {
                 .filter(x -> x.word().equals(roleText.text()))
                 .findFirst();
         if (role.isEmpty()) {
-            unknown(call.place(), roleText.text(), "role", Arrays.stream(Role.values()).map(Role::word).toList());
+            unknown(
+                    call.place(),
+                    roleText.text(),
+                    "role",
+                    Arrays.stream(Role.values()).map(Role::word).toList());
         }
         return target.isPresent() && role.isPresent()
                 ? Optional.of(new Effect.RuleOut(target.get(), role.get(), reason))
@@ -109,7 +114,9 @@ final class EffectChecker {
     }
 
     private Optional<Effect> score(SyntaxCall call, List<Argument> a, Reason reason) {
-        if (a.size() != 4 || !(a.get(1) instanceof Argument.Text criterion) || !(a.get(2) instanceof Argument.Whole w)) {
+        if (a.size() != 4
+                || !(a.get(1) instanceof Argument.Text criterion)
+                || !(a.get(2) instanceof Argument.Whole w)) {
             return bad(call);
         }
         Optional<Target> target = target(call, a.get(0));
@@ -166,7 +173,11 @@ final class EffectChecker {
         Optional<StageRef> stage = stageRef(call, a.get(1));
         Parameter parameter = terms.catalogue().parameters().get(parameterId.text());
         if (parameter == null) {
-            unknown(call.place(), parameterId.text(), "parameter", terms.catalogue().parameters().keySet());
+            unknown(
+                    call.place(),
+                    parameterId.text(),
+                    "parameter",
+                    terms.catalogue().parameters().keySet());
             return Optional.empty();
         }
         Optional<Bound> bound = bound(call, n.arguments().get(0), parameter);
@@ -208,7 +219,8 @@ final class EffectChecker {
                         "Bind a " + parameter.dimension().label());
                 return Optional.empty();
             }
-            return Optional.of(new Bound.FieldOf(bound.get().pattern(), bound.get().field().orElseThrow()));
+            return Optional.of(
+                    new Bound.FieldOf(bound.get().pattern(), bound.get().field().orElseThrow()));
         }
         return bad(call);
     }
@@ -263,7 +275,11 @@ final class EffectChecker {
             if (terms.catalogue().processes().containsKey(t.text())) {
                 return Optional.of(new Target.Node(t.text()));
             }
-            unknown(call.place(), t.text(), "node of the process tree", terms.catalogue().processes().keySet());
+            unknown(
+                    call.place(),
+                    t.text(),
+                    "node of the process tree",
+                    terms.catalogue().processes().keySet());
             return Optional.empty();
         }
         if (argument instanceof Argument.Variable v && v.field().isEmpty()) {
@@ -318,7 +334,12 @@ final class EffectChecker {
                 call.place(),
                 call.verb(),
                 call.verb(),
-                "(" + String.join(", ", call.arguments().stream().map(Argument::describe).toList()) + ")",
+                "("
+                        + String.join(
+                                ", ",
+                                call.arguments().stream()
+                                        .map(Argument::describe)
+                                        .toList()) + ")",
                 FORMS.get(call.verb()));
         return Optional.empty();
     }

@@ -243,15 +243,16 @@ final class PatternChecker {
         return Optional.of(new Condition.Test(field, compare.op(), new Condition.Operand.Terms(ids)));
     }
 
-    private Optional<Condition> variable(
-            SyntaxConstraint.Compare compare, Field field, Operand.Variable variable) {
+    private Optional<Condition> variable(SyntaxConstraint.Compare compare, Field field, Operand.Variable variable) {
         Optional<Scope.Bound> bound = scope.get(variable.name());
         if (bound.isEmpty()) {
             diagnostics.add(Message.UNKNOWN_VARIABLE, compare.place(), variable.name());
             return Optional.empty();
         }
         if (field.type() instanceof FieldType.FactType) {
-            if (compare.op() == Op.EQ && variable.field().isEmpty() && bound.get().field().isEmpty()) {
+            if (compare.op() == Op.EQ
+                    && variable.field().isEmpty()
+                    && bound.get().field().isEmpty()) {
                 return Optional.of(new Condition.Test(
                         field, Op.EQ, new Condition.Operand.FactOf(bound.get().pattern())));
             }

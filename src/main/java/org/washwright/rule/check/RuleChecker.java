@@ -97,7 +97,8 @@ public final class RuleChecker {
         Scope scope = new Scope();
         List<Pattern> patterns = patterns(syntax, label, scope);
         List<Effect> effects = effects(syntax, scope);
-        sound &= patterns.size() == syntax.patterns().size() && effects.size() == syntax.calls().size();
+        sound &= patterns.size() == syntax.patterns().size()
+                && effects.size() == syntax.calls().size();
         if (!sound || patterns.isEmpty() || effects.isEmpty()) {
             return Optional.empty();
         }
@@ -140,7 +141,8 @@ public final class RuleChecker {
     private void missingOrBad(SyntaxRule syntax, String label) {
         String basis = annotation(syntax, "basis");
         if (basis.isEmpty()) {
-            diagnostics.add(Message.MISSING_ANNOTATION, syntax.place(), label, "basis", "@basis(\"handbook\") or the like");
+            diagnostics.add(
+                    Message.MISSING_ANNOTATION, syntax.place(), label, "basis", "@basis(\"handbook\") or the like");
         } else {
             diagnostics.add(Message.BAD_BASIS, syntax.annotations().get("basis").place(), basis);
         }
@@ -210,7 +212,8 @@ public final class RuleChecker {
     private static boolean joined(Condition condition) {
         if (condition instanceof Condition.Test t) {
             return t.op() == Op.EQ
-                    && (t.operand() instanceof Condition.Operand.FactOf || t.operand() instanceof Condition.Operand.FieldOf);
+                    && (t.operand() instanceof Condition.Operand.FactOf
+                            || t.operand() instanceof Condition.Operand.FieldOf);
         }
         return condition instanceof Condition.All all && all.parts().stream().anyMatch(RuleChecker::joined);
     }

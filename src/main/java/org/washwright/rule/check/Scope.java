@@ -4,8 +4,8 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.washwright.rule.FactType;
-import org.washwright.rule.Field;
 import org.washwright.rule.FactTypes;
+import org.washwright.rule.Field;
 
 /** Names bound within one rule: patterns ({@code $m}) and fields of patterns ({@code $c}). */
 final class Scope {

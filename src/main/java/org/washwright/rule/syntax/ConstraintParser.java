@@ -56,7 +56,9 @@ public final class ConstraintParser {
     }
 
     private SyntaxConstraint whole() {
-        if (peek().kind() == Kind.VARIABLE && tokens.size() > at + 1 && tokens.get(at + 1).isSign(":")) {
+        if (peek().kind() == Kind.VARIABLE
+                && tokens.size() > at + 1
+                && tokens.get(at + 1).isSign(":")) {
             String variable = next().text();
             next();
             int fieldAt = at;

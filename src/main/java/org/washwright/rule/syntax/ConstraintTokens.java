@@ -61,7 +61,9 @@ final class ConstraintTokens {
             }
             Token token = token(text, i, c);
             tokens.add(token);
-            i = token.kind() == Kind.TEXT ? closing(text, i) + 1 : i + token.text().length();
+            i = token.kind() == Kind.TEXT
+                    ? closing(text, i) + 1
+                    : i + token.text().length();
         }
         tokens.add(new Token(Kind.END, "end", text.length()));
         return tokens;
@@ -92,7 +94,9 @@ final class ConstraintTokens {
         int end = from;
         while (end < text.length()
                 && (isDigit(text.charAt(end))
-                        || (number ? text.charAt(end) == '.' : isLetter(text.charAt(end)) || text.charAt(end) == '_'))) {
+                        || (number
+                                ? text.charAt(end) == '.'
+                                : isLetter(text.charAt(end)) || text.charAt(end) == '_'))) {
             end++;
         }
         return text.substring(from, end);

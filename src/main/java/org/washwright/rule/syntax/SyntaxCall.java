@@ -38,7 +38,9 @@ public record SyntaxCall(String verb, List<Argument> arguments, Place place) {
                 return v.field().isEmpty() ? v.name() : v.name() + "." + v.field();
             }
             Nested n = (Nested) this;
-            return n.name() + "(" + String.join(", ", n.arguments().stream().map(Argument::describe).toList()) + ")";
+            return n.name() + "("
+                    + String.join(
+                            ", ", n.arguments().stream().map(Argument::describe).toList()) + ")";
         }
     }
 }

@@ -13,8 +13,7 @@ import org.washwright.rule.Sign;
  * @param constraints joined by commas
  * @param place where it stands
  */
-public record SyntaxPattern(
-        Sign sign, String variable, String type, List<SyntaxConstraint> constraints, Place place) {
+public record SyntaxPattern(Sign sign, String variable, String type, List<SyntaxConstraint> constraints, Place place) {
 
     /** Keeps a copy. */
     public SyntaxPattern {

@@ -14,11 +14,7 @@ import org.washwright.document.Place;
  * @param place where the rule starts
  */
 public record SyntaxRule(
-        String name,
-        Map<String, Text> annotations,
-        List<SyntaxPattern> patterns,
-        List<SyntaxCall> calls,
-        Place place) {
+        String name, Map<String, Text> annotations, List<SyntaxPattern> patterns, List<SyntaxCall> calls, Place place) {
 
     /** A text with its place. */
     public record Text(String text, Place place) {}

@@ -1,0 +1,94 @@
+package org.washwright.assessment;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.washwright.engine.Conclusions;
+import org.washwright.engine.Fact;
+import org.washwright.engine.Firing;
+import org.washwright.engine.Origin;
+import org.washwright.engine.Words;
+import org.washwright.rule.Edition;
+import org.washwright.rule.FactTypes;
+import org.washwright.rule.Field;
+import org.washwright.task.FieldType;
+
+/** Shows facts with their attributes and origins: all that was said of the task, and of the rest what was read. */
+final class FactCards {
+
+    private final Words words;
+    private final Set<String> used = new LinkedHashSet<>();
+    private final Set<String> matched = new LinkedHashSet<>();
+    private final Map<String, List<Integer>> concludedBy = new HashMap<>();
+
+    FactCards(Edition edition, List<Firing> firings, Set<String> figures) {
+        this.words = new Words(edition.catalogue());
+        used.addAll(figures);
+        figures.forEach(ref -> matched.add(ref.substring(0, ref.lastIndexOf('/'))));
+        for (Firing f : firings) {
+            used.addAll(f.uses());
+            used.addAll(f.held());
+            f.facts().forEach(x -> x.ifPresent(fact -> matched.add(fact.id())));
+            f.findings().forEach(x -> {
+                if (x.effect() instanceof org.washwright.rule.Effect.Conclude c) {
+                    String subject = c.subject()
+                            .map(i -> "/" + f.facts().get(i).orElseThrow().id())
+                            .orElse("");
+                    concludedBy
+                            .computeIfAbsent(Conclusions.PREFIX + c.conclusion() + subject, k -> new ArrayList<>())
+                            .add(f.n());
+                }
+            });
+        }
+    }
+
+    List<Answer.Fact> of(List<Fact> facts) {
+        List<Answer.Fact> out = new ArrayList<>();
+        for (Fact fact : facts) {
+            boolean process = fact.type().name().equals(FactTypes.PROCESS);
+            boolean stage = fact.type().name().equals(FactTypes.STAGE);
+            if ((!process && !stage) || matched.contains(fact.id())) {
+                List<Answer.Attribute> attributes = new ArrayList<>();
+                fact.type().fields().values().stream()
+                        .filter(f -> shown(fact, f, process || stage))
+                        .forEach(f -> attributes.add(attribute(fact, f)));
+                out.add(new Answer.Fact(
+                        fact.id(),
+                        fact.type().name(),
+                        name(fact),
+                        attributes,
+                        concludedBy.getOrDefault(fact.id(), List.of())));
+            }
+        }
+        return out;
+    }
+
+    private boolean shown(Fact fact, Field field, boolean onlyUsed) {
+        boolean path = !field.property().isEmpty();
+        return used.contains(fact.ref(field)) || (!path && !onlyUsed);
+    }
+
+    private String name(Fact fact) {
+        if (!fact.type().name().equals(FactTypes.CONCLUSION)) {
+            return fact.name();
+        }
+        return words.name("conclusion", fact.name());
+    }
+
+    private Answer.Attribute attribute(Fact fact, Field field) {
+        Origin origin = fact.origin(field);
+        boolean given = origin.kind() == Origin.Kind.GIVEN;
+        String value = field.type() instanceof FieldType.FactType
+                ? words.value(fact.value(field), field.type(), Words.COMPUTED)
+                : words.value(fact.value(field), field.type(), given ? Words.GIVEN : Words.COMPUTED);
+        return new Answer.Attribute(
+                fact.ref(field),
+                field.label(),
+                value,
+                fact.value(field).knowledge(),
+                new Answer.Origin(origin.kind().word(), origin.detail(), origin.inputs(), origin.source()));
+    }
+}

@@ -1,0 +1,2 @@
+/** Process lines: composing stages, closing windows, grading. */
+package org.washwright.line;
