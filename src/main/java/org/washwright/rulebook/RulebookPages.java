@@ -2,6 +2,7 @@ package org.washwright.rulebook;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import io.smallrye.common.annotation.Blocking;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
@@ -24,6 +25,7 @@ import java.util.concurrent.CompletionStage;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
 import org.washwright.access.Caller;
+import org.washwright.access.Person;
 import org.washwright.access.Roles;
 import org.washwright.http.Paged;
 import org.washwright.http.Slice;
@@ -139,6 +141,7 @@ class RulebookPages {
     @POST
     @Path("{id}/release")
     @RolesAllowed(Roles.REVIEWER)
+    @Blocking
     public CompletionStage<Response> release(
             @PathParam("id") UUID id,
             @FormParam("version") int version,
