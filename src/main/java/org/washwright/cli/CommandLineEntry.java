@@ -1,6 +1,10 @@
 package org.washwright.cli;
 
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.util.OptionalInt;
+import org.washwright.assessment.Program;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -20,13 +24,18 @@ public final class CommandLineEntry {
         if (args.length == 0 || args.length == 1 && args[0].equals(SERVE)) {
             return OptionalInt.empty();
         }
-        return OptionalInt.of(commandLine().execute(args));
+        // Text is UTF-8 whatever the terminal's locale says, so that the bytes of an answer are its hashed bytes.
+        PrintWriter out = new PrintWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8), true);
+        PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
+        return OptionalInt.of(commandLine().setOut(out).setErr(err).execute(args));
     }
 
     /** The whole command line; package-private so that tests can give it their own writers. */
     static CommandLine commandLine() {
         return new CommandLine(new Washwright())
                 .addSubcommand(new Serve())
+                .addSubcommand(new Assess())
+                .addSubcommand(new Check())
                 .setExecutionExceptionHandler((failure, line, parsed) -> {
                     line.getErr().println("washwright: internal error: " + failure);
                     line.getErr().println("This is a fault of the program; please report it with the command used.");
@@ -42,10 +51,10 @@ public final class CommandLineEntry {
             description = "Turns a parts-cleaning task into defensible cleaning processes, with every reason shown.",
             footerHeading = "%nExit codes:%n",
             footer = {
-                "  0   done, nothing to report",
-                "  1   the answer holds findings, or the edition holds errors",
+                "  0   done",
+                "  1   the task has no recommended process, or the checked edition has errors",
                 "  2   the command line is wrong",
-                "  3   a file could not be read",
+                "  3   a task or an edition could not be read; the reasons are listed",
                 "  69  the service could not start",
                 "  70  a fault of the program"
             })
@@ -77,7 +86,7 @@ public final class CommandLineEntry {
     static final class Version implements CommandLine.IVersionProvider {
         @Override
         public String[] getVersion() {
-            return new String[] {"washwright " + ProgramVersion.text()};
+            return new String[] {"washwright " + Program.version()};
         }
     }
 }

@@ -9,6 +9,7 @@ import static org.washwright.document.Severity.WARNING;
  */
 public enum Message {
     // documents
+    UNREADABLE(ERROR, "\"{value}\" can't be read", "Check that it exists and may be read"),
     NOT_UTF8(ERROR, "the file is not UTF-8 text", "Save it as UTF-8 and try again"),
     BROKEN_YAML(ERROR, "this is not readable YAML: {0}", "Check indentation, colons and quotes at this place"),
     BROKEN_JSON(ERROR, "this is not readable JSON: {0}", "Check commas, quotes and brackets at this place"),

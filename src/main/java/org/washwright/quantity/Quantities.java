@@ -13,7 +13,7 @@ import org.washwright.document.Place;
 public final class Quantities {
 
     private static final String NUMBER =
-            "[+-]?(?:[0-9][0-9\\u2009\\u202f\\u00a0]{0,24}(?:\\.[0-9]{1,20})?|\\.[0-9]{1,20})(?:[eE][+-]?[0-9]{1,3})?";
+            "[+\u2212-]?(?:[0-9][0-9\\u2009\\u202f\\u00a0]{0,24}(?:\\.[0-9]{1,20})?|\\.[0-9]{1,20})(?:[eE][+-]?[0-9]{1,3})?";
     private static final Pattern QUANTITY = Pattern.compile("(" + NUMBER + ")\\s*(.*)");
     private static final Pattern PAIR =
             Pattern.compile("(" + NUMBER + ")\\s*([^.]*?)\\s*(?:\\.\\.|\\bto\\b|–)\\s*(.*)");
@@ -75,14 +75,25 @@ public final class Quantities {
         return Double.isInfinite(si) ? si : Units.parse(unit).orElseThrow().fromSi(si, dimension);
     }
 
-    /** A value in the default unit with at most {@code digits} significant figures, thousands set apart by thin spaces. */
+    /** A value in the unit a reader expects, with at most {@code digits} significant figures and thin spaces in thousands. */
     public static String write(double si, Dimension dimension, int digits) {
-        String unit = dimension.defaultUnit();
+        return write(si, dimension, readable(dimension, si), digits);
+    }
+
+    /** The default unit, but minutes and hours for times that are long in seconds. */
+    private static String readable(Dimension dimension, double largest) {
+        if (dimension != Dimension.TIME || largest < 2 * 60 || Double.isInfinite(largest)) {
+            return dimension.defaultUnit();
+        }
+        return largest < 2 * 3600 ? "min" : "h";
+    }
+
+    private static String write(double si, Dimension dimension, String unit, int digits) {
         String number = number(fromSi(si, unit, dimension), digits);
         return unit.isEmpty() ? number : number + " " + unit;
     }
 
-    /** A span in the default unit, in words. */
+    /** A span in words, both ends in one unit. */
     public static String write(Span span, Dimension dimension, int digits) {
         if (span.isPoint()) {
             return write(span.low(), dimension, digits);
@@ -92,14 +103,15 @@ public final class Quantities {
         if (noLow && noHigh) {
             return "any";
         }
+        String unit = readable(dimension, noHigh ? span.low() : span.high());
         if (noHigh) {
-            return "at least " + write(span.low(), dimension, digits);
+            return "at least " + write(span.low(), dimension, unit, digits);
         }
         if (noLow) {
-            return "at most " + write(span.high(), dimension, digits);
+            return "at most " + write(span.high(), dimension, unit, digits);
         }
-        return number(fromSi(span.low(), dimension.defaultUnit(), dimension), digits) + " to "
-                + write(span.high(), dimension, digits);
+        return number(fromSi(span.low(), unit, dimension), digits) + " to "
+                + write(span.high(), dimension, unit, digits);
     }
 
     /** A number with at most {@code digits} significant figures and no trailing zeros. */
@@ -155,7 +167,8 @@ public final class Quantities {
             diagnostics.add(Message.WRONG_DIMENSION, place, text, dimension.label(), dimension.example());
             return Optional.empty();
         }
-        BigDecimal number = new BigDecimal(matcher.group(1).replaceAll("[\\u2009\\u202f\\u00a0]", ""));
+        BigDecimal number = new BigDecimal(
+                matcher.group(1).replaceAll("[\\u2009\\u202f\\u00a0]", "").replace('\u2212', '-'));
         double si = unit.get().toSi(number, dimension);
         if (!Double.isFinite(si) || si < lowest(dimension) || Math.abs(si) > 1e30) {
             diagnostics.add(Message.OUT_OF_RANGE, place, text, "what a " + dimension.label() + " can be");

@@ -98,6 +98,9 @@ class QuantitiesTest {
         assertEquals("12\u2009300", Quantities.number(12345, 3));
         assertEquals("0.0123", Quantities.number(0.012345, 3));
         assertEquals("60 °C", Quantities.write(333.15, Dimension.TEMPERATURE, 3));
+        assertEquals("3 to 10 min", Quantities.write(new Span(180, 600), Dimension.TIME, 3));
+        assertEquals("8 to 22 h", Quantities.write(new Span(28800, 79200), Dimension.TIME, 3));
+        assertEquals("30 s", Quantities.write(30, Dimension.TIME, 3));
         assertEquals("50 to 80 °C", Quantities.write(new Span(323.15, 353.15), Dimension.TEMPERATURE, 3));
     }
 }
