@@ -33,12 +33,14 @@ final class AnswerText {
         out.println();
         out.println(answer.headline().sentence());
         out.println(answer.headline().summary());
-        answer.candidates().forEach(this::candidate);
+        // Questions and cautions come before the processes: they stand where the eye is.
         sentences(
                 "Find out first",
                 answer.questions().stream()
                         .map(q -> new Answer.Sentence(q.question() + " " + q.consequence(), q.firings()))
                         .toList());
+        sentences("Take care", answer.cautions());
+        answer.candidates().forEach(this::candidate);
         if (!answer.ruledOut().isEmpty()) {
             out.println();
             out.println("Ruled out");
@@ -46,7 +48,6 @@ final class AnswerText {
                     .forEach(r -> r.reasons()
                             .forEach(s -> out.println("  " + r.name() + ": " + s.text() + rules(s.firings()))));
         }
-        sentences("Take care", answer.cautions());
         sentences("Prove it", answer.verifications());
         if (trace) {
             trace();

@@ -4,16 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedSet;
-import java.util.TreeSet;
-import org.washwright.catalogue.Catalogue;
 import org.washwright.catalogue.ProcessTerm;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.Message;
 import org.washwright.document.Place;
 import org.washwright.engine.derive.Derivation;
 import org.washwright.engine.derive.Derivations;
-import org.washwright.quantity.Span;
 import org.washwright.rule.Edition;
 import org.washwright.rule.FactType;
 import org.washwright.rule.FactTypes;
@@ -80,30 +76,30 @@ public final class FactBuilder {
 
     private Fact entry(Group group, String id, Entry entry, boolean sure) {
         FactType type = edition.types().type(group.factType()).orElseThrow();
-        Partial partial = new Partial(id, type);
+        FactDraft draft = new FactDraft(id, type);
         for (Field field : type.fields().values()) {
             if (field.property().isEmpty()
                     && !group.attribute(field.name()).orElseThrow().computed()) {
-                given(partial, field, Optional.ofNullable(entry.given().get(field.name())));
+                given(draft, field, Optional.ofNullable(entry.given().get(field.name())));
             }
         }
         for (Derivation d : Derivations.of(group)) {
             Field field = type.field(d.attribute()).orElseThrow();
-            Derivation.Computed computed = d.compute(new Inputs(partial, entry));
-            partial.set(
+            Derivation.Computed computed = d.compute(new Inputs(draft, entry));
+            draft.set(
                     field,
                     computed.value(),
                     new Origin(Origin.Kind.COMPUTED, d.formula(), computed.inputs(), d.source()));
             computed.contradiction()
                     .ifPresent(words -> diagnostics.add(Message.CONTRADICTION, new Place("-", 0, 0, "/" + id), words));
         }
-        partial.paths(edition.catalogue());
-        return partial.fact(name(group, id, entry), sure);
+        draft.paths(edition.catalogue());
+        return draft.fact(name(group, id, entry), sure);
     }
 
-    private static void given(Partial partial, Field field, Optional<Given> given) {
+    private static void given(FactDraft draft, Field field, Optional<Given> given) {
         if (given.isEmpty()) {
-            partial.set(field, Value.UNKNOWN, Origin.NONE);
+            draft.set(field, Value.UNKNOWN, Origin.NONE);
             return;
         }
         Given g = given.get();
@@ -112,7 +108,7 @@ public final class FactBuilder {
                 : g.overruled()
                         ? new Origin(Origin.Kind.GIVEN, g.pointer() + "; overrules " + g.treePath(), List.of(), "")
                         : new Origin(Origin.Kind.TREE, g.treePath(), List.of(), "");
-        partial.set(field, g.value(), origin);
+        draft.set(field, g.value(), origin);
     }
 
     private String name(Group group, String id, Entry entry) {
@@ -125,146 +121,55 @@ public final class FactBuilder {
         Value first = entry.value(group.attributes().get(0).name());
         FieldType type = group.attributes().get(0).type();
         return first instanceof Value.OneOf o && type instanceof FieldType.TermType t
-                ? names(edition.catalogue(), t.kind(), o.terms())
+                ? FactDraft.names(edition.catalogue(), t.kind(), o.terms())
                 : group.label() + " " + (Integer.parseInt(id.substring(id.indexOf('/') + 1)) + 1);
-    }
-
-    static String names(Catalogue catalogue, String kind, SortedSet<String> terms) {
-        return String.join(
-                " or ", terms.stream().map(t -> catalogue.name(kind, t)).toList());
     }
 
     private void declared(CleaningTask task, String id) {
         FactType type = edition.types().type(FactTypes.declared(id)).orElseThrow();
-        Partial partial = new Partial("attributes/" + id, type);
+        FactDraft draft = new FactDraft("attributes/" + id, type);
         given(
-                partial,
+                draft,
                 type.field("value").orElseThrow(),
                 Optional.ofNullable(task.declared().get(id)));
-        partial.paths(edition.catalogue());
-        facts.add(partial.fact(edition.catalogue().attributes().get(id).label(), true));
+        draft.paths(edition.catalogue());
+        facts.add(draft.fact(edition.catalogue().attributes().get(id).label(), true));
     }
 
     private void process(ProcessTerm p) {
         FactType type = edition.types().type(FactTypes.PROCESS).orElseThrow();
-        Partial partial = new Partial("process/" + p.id(), type);
+        FactDraft draft = new FactDraft("process/" + p.id(), type);
         Origin self = new Origin(Origin.Kind.CATALOGUE, p.term().name(), List.of(), "");
         for (Field field : type.fields().values()) {
             if (field.name().equals("id")) {
-                partial.set(field, Value.term(p.id()), self);
+                draft.set(field, Value.term(p.id()), self);
             } else if (field.name().equals("node")) {
-                partial.set(field, new Value.AllOf(p.nodes()), self);
+                draft.set(field, new Value.AllOf(p.nodes()), self);
             } else if (field.property().isEmpty()) {
                 String source = p.term().sources().getOrDefault(field.name(), "");
-                partial.set(
+                draft.set(
                         field,
                         p.term().property(field.name()),
                         new Origin(Origin.Kind.CATALOGUE, p.term().name(), List.of(), source));
             }
         }
-        partial.paths(edition.catalogue());
-        facts.add(partial.fact(p.term().name(), true));
-    }
-
-    /** A fact in the making. */
-    static final class Partial {
-        private final String id;
-        private final FactType type;
-        private final Value[] values;
-        private final Origin[] origins;
-
-        Partial(String id, FactType type) {
-            this.id = id;
-            this.type = type;
-            this.values = new Value[type.fields().size()];
-            this.origins = new Origin[values.length];
-        }
-
-        void set(Field field, Value value, Origin origin) {
-            values[field.slot()] = value;
-            origins[field.slot()] = origin;
-        }
-
-        Value get(String name) {
-            return values[type.field(name).orElseThrow().slot()];
-        }
-
-        /** Fills the fields behind a dot from the catalogue. */
-        void paths(Catalogue catalogue) {
-            for (Field field : type.fields().values()) {
-                if (!field.property().isEmpty()) {
-                    Field base = type.field(field.attribute()).orElseThrow();
-                    String kind = ((FieldType.TermType) base.type()).kind();
-                    Value value = values[base.slot()];
-                    set(
-                            field,
-                            property(catalogue, kind, value, field.property()),
-                            origin(catalogue, kind, base, value, field));
-                }
-            }
-        }
-
-        private Origin origin(Catalogue catalogue, String kind, Field base, Value value, Field field) {
-            SortedSet<String> sources = new TreeSet<>();
-            String detail = "";
-            if (value instanceof Value.OneOf o) {
-                detail = names(catalogue, kind, o.terms());
-                o.terms()
-                        .forEach(t -> catalogue
-                                .term(kind, t)
-                                .map(x -> x.sources().get(field.property()))
-                                .ifPresent(sources::add));
-            }
-            return new Origin(
-                    Origin.Kind.CATALOGUE, detail, List.of(id + "/" + base.name()), String.join("; ", sources));
-        }
-
-        Fact fact(String name, boolean sure) {
-            return new Fact(id, type, name, sure, List.of(values), List.of(origins));
-        }
-    }
-
-    /** What all possible terms say of a property, taken together. */
-    static Value property(Catalogue catalogue, String kind, Value term, String property) {
-        if (!(term instanceof Value.OneOf o)) {
-            return term instanceof Value.NotApplicable ? Value.NOT_APPLICABLE : Value.UNKNOWN;
-        }
-        List<Value> all = o.terms().stream()
-                .map(t -> catalogue.term(kind, t).map(x -> x.property(property)).orElse(Value.UNKNOWN))
-                .toList();
-        return all.stream().skip(1).reduce(all.get(0), FactBuilder::hull);
-    }
-
-    private static Value hull(Value a, Value b) {
-        if (a.equals(b)) {
-            return a;
-        }
-        if (a instanceof Value.Number x && b instanceof Value.Number y) {
-            Span hull = x.span().hull(y.span());
-            return new Value.Number(hull);
-        }
-        if (a instanceof Value.OneOf x && b instanceof Value.OneOf y) {
-            TreeSet<String> both = new TreeSet<>(x.terms());
-            both.addAll(y.terms());
-            return Value.oneOf(both);
-        }
-        // One of them may have no such property: then nothing is certain.
-        return Value.UNKNOWN;
+        draft.paths(edition.catalogue());
+        facts.add(draft.fact(p.term().name(), true));
     }
 
     /** What a formula may read. */
     private final class Inputs implements Derivation.Inputs {
-        private final Partial partial;
+        private final FactDraft draft;
         private final Entry entry;
 
-        Inputs(Partial partial, Entry entry) {
-            this.partial = partial;
+        Inputs(FactDraft draft, Entry entry) {
+            this.draft = draft;
             this.entry = entry;
         }
 
         @Override
         public Value own(String attribute) {
-            return partial.get(attribute);
+            return draft.get(attribute);
         }
 
         @Override
@@ -294,7 +199,7 @@ public final class FactBuilder {
 
         @Override
         public String ref(String attribute) {
-            return partial.id + "/" + attribute;
+            return draft.id() + "/" + attribute;
         }
     }
 }

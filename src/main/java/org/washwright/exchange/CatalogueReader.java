@@ -13,7 +13,6 @@ import org.washwright.catalogue.Catalogue;
 import org.washwright.catalogue.Kind;
 import org.washwright.catalogue.Parameter;
 import org.washwright.catalogue.ProcessTerm;
-import org.washwright.catalogue.Property;
 import org.washwright.catalogue.Setting;
 import org.washwright.catalogue.StageTerm;
 import org.washwright.catalogue.Term;
@@ -21,14 +20,12 @@ import org.washwright.document.Diagnostics;
 import org.washwright.document.MapReader;
 import org.washwright.document.Message;
 import org.washwright.document.Node;
-import org.washwright.document.Place;
 import org.washwright.document.Similar;
 import org.washwright.quantity.Dimension;
 import org.washwright.quantity.Quantities;
 import org.washwright.quantity.Span;
 import org.washwright.rule.Edition;
 import org.washwright.task.Attribute;
-import org.washwright.task.FieldType;
 
 /** Reads the files under {@code catalogue/}: first kinds, then terms, then what refers to terms. */
 final class CatalogueReader {
@@ -52,8 +49,8 @@ final class CatalogueReader {
     }
 
     Catalogue read(List<Node> documents) {
-        documents.stream().filter(n -> has(n, "kinds")).forEach(this::kinds);
-        checkKinds(documents);
+        KindReader kindReader = new KindReader(diagnostics);
+        kinds.putAll(kindReader.read(documents));
         List<Node> termFiles = documents.stream().filter(n -> has(n, "kind")).toList();
         // Ids come first, so that a property may name a term of a later file.
         Map<String, Set<String>> ids = ids(termFiles);
@@ -69,7 +66,7 @@ final class CatalogueReader {
                         .map(r -> new ProcessTreeReader.Raw(r.term(), r.map()))
                         .toList());
         Map<String, Attribute> attributes = new TreeMap<>();
-        documents.stream().filter(n -> has(n, "attributes")).forEach(n -> attributes(n, attributes));
+        documents.stream().filter(n -> has(n, "attributes")).forEach(n -> attributes(n, kindReader, attributes));
         documents.stream()
                 .filter(n -> !has(n, "kinds") && !has(n, "kind") && !has(n, "attributes"))
                 .forEach(n -> diagnostics.add(Message.MISSING_FIELD, n.place(), "", "a catalogue file", "kind"));
@@ -77,85 +74,8 @@ final class CatalogueReader {
         return new Catalogue(kinds, terms, processes, stages, parameters, cautions, blindSpots, attributes);
     }
 
-    private static boolean has(Node node, String key) {
+    static boolean has(Node node, String key) {
         return node instanceof Node.MapNode m && m.get(key).isPresent();
-    }
-
-    private void kinds(Node node) {
-        MapReader file = MapReader.of(node, "kinds.yaml", diagnostics);
-        for (Node.Entry e : file.entries("kinds")) {
-            MapReader map = MapReader.of(e.value(), "a kind", diagnostics);
-            Map<String, Property> properties = new LinkedHashMap<>();
-            for (Node.Entry p : map.entries("properties")) {
-                property(p).ifPresent(x -> properties.put(x.id(), x));
-            }
-            if (!e.key().matches("[a-z][a-z0-9-]{0,59}") || e.key().equals(FieldType.FLAG)) {
-                diagnostics.add(Message.BAD_ID, e.keyPlace(), e.key());
-            }
-            kinds.put(e.key(), new Kind(e.key(), map.required("name"), properties));
-            map.noMore();
-        }
-        file.noMore();
-    }
-
-    private Optional<Property> property(Node.Entry e) {
-        if (!e.key().matches("[a-z][A-Za-z0-9]{0,59}")) {
-            diagnostics.add(Message.BAD_ID, e.keyPlace(), e.key());
-        }
-        MapReader map = MapReader.of(e.value(), "a property", diagnostics);
-        String label = map.required("label");
-        Optional<FieldType> type = type(map, e.key(), e.keyPlace());
-        map.noMore();
-        return type.map(t -> new Property(e.key(), label, t));
-    }
-
-    private Optional<FieldType> type(MapReader map, String name, Place place) {
-        String quantity = map.text("quantity");
-        String kind = map.text("kind");
-        boolean flag = map.get("flag").isPresent() && map.flag("flag");
-        String unit = map.text("unit");
-        int count = (quantity.isEmpty() ? 0 : 1) + (kind.isEmpty() ? 0 : 1) + (flag ? 1 : 0);
-        if (count != 1) {
-            diagnostics.add(Message.PROPERTY_SHAPE, place, name);
-            return Optional.empty();
-        }
-        if (flag) {
-            return Optional.of(FieldType.flag());
-        }
-        if (!kind.isEmpty()) {
-            return Optional.of(FieldType.term(kind));
-        }
-        Optional<Dimension> dimension = Dimension.byId(quantity);
-        if (dimension.isEmpty()) {
-            diagnostics.add(Message.UNKNOWN_DIMENSION, place, quantity, Similar.advice(quantity, Dimension.ids()));
-        } else if (!unit.isEmpty() && !Quantities.isUnitOf(unit, dimension.get())) {
-            diagnostics.add(
-                    Message.WRONG_DIMENSION,
-                    place,
-                    unit,
-                    dimension.get().label(),
-                    dimension.get().example());
-        }
-        return dimension.map(FieldType::number);
-    }
-
-    private void checkKinds(List<Node> documents) {
-        Place place = documents.isEmpty()
-                ? Place.ofFile("catalogue/kinds.yaml")
-                : documents.get(0).place();
-        for (String known : Catalogue.KINDS_KNOWN) {
-            if (!kinds.containsKey(known)) {
-                diagnostics.add(
-                        Message.MISSING_FIELD, new Place("catalogue/kinds.yaml", 0, 0, ""), "", "kinds.yaml", known);
-            }
-        }
-        kinds.values()
-                .forEach(k -> k.properties().values().forEach(p -> {
-                    if (p.type() instanceof FieldType.TermType t && !t.isFlag() && !kinds.containsKey(t.kind())) {
-                        diagnostics.add(
-                                Message.UNKNOWN_KIND, place, t.kind(), Similar.advice(t.kind(), kinds.keySet()));
-                    }
-                }));
     }
 
     private Map<String, Set<String>> ids(List<Node> files) {
@@ -306,14 +226,14 @@ final class CatalogueReader {
         return new Setting(map.text("phrase"), factors, windows);
     }
 
-    private void attributes(Node node, Map<String, Attribute> attributes) {
+    private void attributes(Node node, KindReader types, Map<String, Attribute> attributes) {
         MapReader file = MapReader.of(node, "attributes.yaml", diagnostics);
         for (Node item : file.list("attributes")) {
             MapReader map = MapReader.of(item, "an attribute", diagnostics);
             String id = map.id("id");
             String label = map.required("label");
             String question = map.required("question");
-            type(map, id, item.place()).ifPresent(t -> {
+            types.type(map, id, item.place()).ifPresent(t -> {
                 if (attributes.putIfAbsent(id, new Attribute(id, label, question, t, false)) != null) {
                     diagnostics.add(Message.DUPLICATE_ID, item.place(), id, "attribute", "the same file");
                 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -12,12 +11,10 @@ import org.washwright.document.Diagnostics;
 import org.washwright.document.Message;
 import org.washwright.document.Place;
 import org.washwright.document.Similar;
-import org.washwright.rule.FactTypes;
 import org.washwright.rule.Op;
 import org.washwright.rule.Sign;
 import org.washwright.rule.check.Terms;
 import org.washwright.rule.syntax.SyntaxCall;
-import org.washwright.rule.syntax.SyntaxCall.Argument;
 import org.washwright.rule.syntax.SyntaxConstraint;
 import org.washwright.rule.syntax.SyntaxConstraint.Operand;
 import org.washwright.rule.syntax.SyntaxPattern;
@@ -29,16 +26,6 @@ final class TableReader {
 
     private static final int MAX_ROWS = 2000;
     private static final Set<String> HEAD = Set.of("title", "basis", "source", "then", "since", "note");
-    private static final Map<String, List<String>> ARGUMENTS = Map.of(
-            "support", List.of("target", "criterion", "points", "reason"),
-            "oppose", List.of("target", "criterion", "points", "reason"),
-            "ruleOut", List.of("target", "role", "reason"),
-            "require", List.of("target", "stage", "after", "before", "reason"),
-            "limit", List.of("target", "stage", "parameter", "min", "max", "reason"),
-            "caution", List.of("hazard", "target", "reason"),
-            "ask", List.of("attribute", "reason"),
-            "verify", List.of("method", "reason"),
-            "conclude", List.of("conclusion", "subject", "reason"));
     private static final List<String> ROW_KEYS = List.of("id", "basis", "source", "note");
 
     private final String file;
@@ -62,8 +49,8 @@ final class TableReader {
             at++;
         }
         String verb = head.getOrDefault("then", "");
-        if (!ARGUMENTS.containsKey(verb)) {
-            diagnostics.add(Message.UNKNOWN_VERB, place(1), verb, Similar.advice(verb, ARGUMENTS.keySet()));
+        if (!TableCalls.ARGUMENTS.containsKey(verb)) {
+            diagnostics.add(Message.UNKNOWN_VERB, place(1), verb, Similar.advice(verb, TableCalls.ARGUMENTS.keySet()));
             return List.of();
         }
         if (at >= rows.size()) {
@@ -100,7 +87,7 @@ final class TableReader {
     private boolean columns(Csv.Row header, String verb) {
         boolean sound = true;
         List<String> known = new ArrayList<>(ROW_KEYS);
-        known.addAll(ARGUMENTS.get(verb));
+        known.addAll(TableCalls.ARGUMENTS.get(verb));
         for (String column : header.cells()) {
             String name = column.strip();
             boolean condition = name.indexOf('.') > 0;
@@ -154,7 +141,7 @@ final class TableReader {
         }
         List<SyntaxPattern> patterns = new ArrayList<>();
         byType.forEach((type, constraints) ->
-                patterns.add(new SyntaxPattern(Sign.POSITIVE, variable(type), type, constraints, place)));
+                patterns.add(new SyntaxPattern(Sign.POSITIVE, TableCalls.variable(type), type, constraints, place)));
         Map<String, SyntaxRule.Text> annotations = new HashMap<>();
         annotations.put("id", new SyntaxRule.Text(cells.getOrDefault("id", ""), place));
         for (String key : List.of("basis", "source", "note", "since")) {
@@ -163,15 +150,11 @@ final class TableReader {
                 annotations.put(key, new SyntaxRule.Text(value, place));
             }
         }
-        List<SyntaxCall> calls = call(verb, cells, place, byType.keySet());
+        List<SyntaxCall> calls = TableCalls.call(verb, cells, place, byType.keySet());
         return sound
                 ? Optional.of(new SyntaxRule(
                         head.getOrDefault("title", file) + ": " + cells.get("id"), annotations, patterns, calls, place))
                 : Optional.empty();
-    }
-
-    private static String variable(String type) {
-        return "$" + type.substring(0, 1).toLowerCase(Locale.ROOT) + type.substring(1);
     }
 
     private Optional<SyntaxConstraint> constraint(String type, String field, String cell, Place place) {
@@ -211,64 +194,6 @@ final class TableReader {
             }
         }
         return new SyntaxConstraint.Compare(field, Op.EQ, List.of(new Operand.Quoted(cell)), place);
-    }
-
-    private List<SyntaxCall> call(String verb, Map<String, String> cells, Place place, Set<String> types) {
-        List<Argument> arguments = new ArrayList<>();
-        for (String name : ARGUMENTS.get(verb)) {
-            String cell = cells.getOrDefault(name, "");
-            switch (name) {
-                case "target" -> {
-                    if (!cell.isEmpty() || !verb.equals("caution")) {
-                        arguments.add(target(cell, types));
-                    }
-                }
-                case "points" ->
-                    arguments.add(
-                            cell.matches("[0-9]")
-                                    ? new Argument.Whole(Integer.parseInt(cell))
-                                    : new Argument.Text(cell));
-                case "subject" -> {
-                    if (!cell.isEmpty()) {
-                        arguments.add(new Argument.Variable(variable(cell), ""));
-                    }
-                }
-                case "after" -> placement(cells, arguments);
-                case "min" -> bound(cells, arguments);
-                case "before", "max" -> {
-                    // read together with the column before it
-                }
-                default -> arguments.add(new Argument.Text(cell));
-            }
-        }
-        return List.of(new SyntaxCall(verb, arguments, place));
-    }
-
-    private static Argument target(String cell, Set<String> types) {
-        return cell.equals(variable(FactTypes.PROCESS)) && types.contains(FactTypes.PROCESS)
-                ? new Argument.Variable(cell, "")
-                : new Argument.Text(cell);
-    }
-
-    private static void placement(Map<String, String> cells, List<Argument> arguments) {
-        String after = cells.getOrDefault("after", "");
-        String before = cells.getOrDefault("before", "");
-        if (!after.isEmpty() && !before.isEmpty()) {
-            arguments.add(new Argument.Nested("between", List.of(new Argument.Text(after), new Argument.Text(before))));
-        } else if (!after.isEmpty()) {
-            arguments.add(new Argument.Nested("after", List.of(new Argument.Text(after))));
-        } else {
-            arguments.add(new Argument.Nested("before", List.of(new Argument.Text(before))));
-        }
-    }
-
-    private static void bound(Map<String, String> cells, List<Argument> arguments) {
-        String min = cells.getOrDefault("min", "");
-        String max = cells.getOrDefault("max", "");
-        arguments.add(
-                max.isEmpty()
-                        ? new Argument.Nested("min", List.of(new Argument.Text(min)))
-                        : new Argument.Nested("max", List.of(new Argument.Text(max))));
     }
 
     private Place place(int line) {

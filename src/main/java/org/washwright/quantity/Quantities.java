@@ -13,7 +13,7 @@ import org.washwright.document.Place;
 public final class Quantities {
 
     private static final String NUMBER =
-            "[+-]?(?:[0-9][0-9\\u2009\\u202f\\u00a0]{0,24}(?:\\.[0-9]{1,20})?|\\.[0-9]{1,20})(?:[eE][+-]?[0-9]{1,3})?";
+            "[+\u2212-]?(?:[0-9][0-9\\u2009\\u202f\\u00a0]{0,24}(?:\\.[0-9]{1,20})?|\\.[0-9]{1,20})(?:[eE][+-]?[0-9]{1,3})?";
     private static final Pattern QUANTITY = Pattern.compile("(" + NUMBER + ")\\s*(.*)");
     private static final Pattern PAIR =
             Pattern.compile("(" + NUMBER + ")\\s*([^.]*?)\\s*(?:\\.\\.|\\bto\\b|–)\\s*(.*)");
@@ -173,7 +173,8 @@ public final class Quantities {
             diagnostics.add(Message.WRONG_DIMENSION, place, text, dimension.label(), dimension.example());
             return Optional.empty();
         }
-        BigDecimal number = new BigDecimal(matcher.group(1).replaceAll("[\\u2009\\u202f\\u00a0]", ""));
+        BigDecimal number = new BigDecimal(
+                matcher.group(1).replaceAll("[\\u2009\\u202f\\u00a0]", "").replace('\u2212', '-'));
         double si = unit.get().toSi(number, dimension);
         if (!Double.isFinite(si) || si < lowest(dimension) || Math.abs(si) > 1e30) {
             diagnostics.add(Message.OUT_OF_RANGE, place, text, "what a " + dimension.label() + " can be");

@@ -1,7 +1,10 @@
 package org.washwright.rule;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import org.washwright.quantity.Dimension;
@@ -15,19 +18,28 @@ import org.washwright.task.FieldType;
 public final class RuleText {
 
     private final boolean canonical;
+    private final List<String> variables = new ArrayList<>();
 
-    private RuleText(boolean canonical) {
+    private RuleText(boolean canonical, Rule rule) {
         this.canonical = canonical;
+        Map<String, Integer> seen = new HashMap<>();
+        for (Pattern p : rule.patterns()) {
+            String type = p.type().name();
+            String name = type.substring(0, 1).toLowerCase(Locale.ROOT)
+                    + type.replaceAll("/.*", "").substring(1);
+            int n = seen.merge(name, 1, Integer::sum);
+            variables.add("$" + name + (n == 1 ? "" : n));
+        }
     }
 
     /** The canonical form: equal exactly when two rules mean the same and are cited the same. */
     public static String canonical(Rule rule) {
-        return new RuleText(true).write(rule);
+        return new RuleText(true, rule).write(rule);
     }
 
     /** The form for readers. */
     public static String readable(Rule rule) {
-        return new RuleText(false).write(rule);
+        return new RuleText(false, rule).write(rule);
     }
 
     private String write(Rule rule) {
@@ -64,8 +76,8 @@ public final class RuleText {
         }
     }
 
-    private static String variable(int pattern) {
-        return "$" + (pattern + 1);
+    private String variable(int pattern) {
+        return variables.get(pattern);
     }
 
     private String pattern(Pattern p) {
@@ -148,21 +160,21 @@ public final class RuleText {
         return e.verb() + "(" + String.join(", ", arguments) + ")";
     }
 
-    private static String target(Effect.Target target) {
+    private String target(Effect.Target target) {
         return target instanceof Effect.Target.Node n
                 ? quote(n.id())
                 : variable(((Effect.Target.Matched) target).pattern());
     }
 
-    private static String stage(Effect.StageRef stage) {
+    private String stage(Effect.StageRef stage) {
         return stage instanceof Effect.StageRef.Named n
                 ? quote(n.id())
                 : variable(((Effect.StageRef.Matched) stage).pattern());
     }
 
-    private static String placement(Effect.Require r) {
-        Optional<String> after = r.after().map(RuleText::stage);
-        Optional<String> before = r.before().map(RuleText::stage);
+    private String placement(Effect.Require r) {
+        Optional<String> after = r.after().map(this::stage);
+        Optional<String> before = r.before().map(this::stage);
         if (after.isPresent() && before.isPresent()) {
             return "between(" + after.get() + ", " + before.get() + ")";
         }
@@ -182,7 +194,7 @@ public final class RuleText {
     }
 
     /** A reason with its places as written. */
-    private static String reason(Reason reason) {
+    private String reason(Reason reason) {
         StringBuilder out = new StringBuilder();
         for (Reason.Part part : reason.parts()) {
             if (part instanceof Reason.Part.Words w) {

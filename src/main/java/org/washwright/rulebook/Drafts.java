@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.CompletionStage;
 import org.eclipse.microprofile.context.ManagedExecutor;
+import org.washwright.access.Person;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.Severity;
 import org.washwright.exchange.EditionFiles;

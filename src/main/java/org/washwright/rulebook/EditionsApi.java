@@ -1,5 +1,6 @@
 package org.washwright.rulebook;
 
+import io.smallrye.common.annotation.Blocking;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
@@ -26,6 +27,7 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.washwright.access.Caller;
+import org.washwright.access.Person;
 import org.washwright.access.Roles;
 import org.washwright.document.Diagnostic;
 import org.washwright.document.Severity;
@@ -185,6 +187,7 @@ class EditionsApi {
     @APIResponse(responseCode = "200", description = "The released edition with its number.")
     @APIResponse(responseCode = "403", description = "Nobody releases what they wrote.")
     @APIResponse(responseCode = "409", description = "No review was asked for, or it is released already.")
+    @Blocking
     public CompletionStage<Response> release(
             @PathParam("id") UUID id, @HeaderParam("If-Match") String ifMatch, Note note) {
         int version = Tags.required(ifMatch);

@@ -28,6 +28,7 @@ import java.util.concurrent.CompletionStage;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
 import org.washwright.access.Caller;
+import org.washwright.access.Person;
 import org.washwright.access.Roles;
 import org.washwright.http.Paged;
 import org.washwright.http.Slice;

@@ -16,6 +16,7 @@ import java.util.UUID;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.logging.Logger;
 import org.washwright.access.DemoAccounts;
+import org.washwright.access.Person;
 import org.washwright.access.Workspaces;
 import org.washwright.document.Diagnostics;
 import org.washwright.exchange.EditionFiles;

@@ -10,6 +10,7 @@ import jakarta.persistence.Version;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
+import org.washwright.access.Person;
 
 /** One state of a rulebook as it is kept; its files stand in a table of their own. */
 @Entity

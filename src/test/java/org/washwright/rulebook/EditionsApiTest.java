@@ -25,6 +25,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Map;
 import javax.sql.DataSource;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -43,6 +44,11 @@ class EditionsApiTest {
     @Inject
     OtherWorkspace others;
 
+    @BeforeEach
+    void somebody_who_only_reads() {
+        others.inDemo("reader", Roles.TRAINEE);
+    }
+
     @Test
     void every_workspace_starts_with_the_starter_rulebook_as_its_first_released_edition() {
         JsonPath first = starter();
@@ -57,7 +63,7 @@ class EditionsApiTest {
     void a_bundle_comes_back_byte_for_byte() {
         byte[] zip = Bundle.starter().zip();
         JsonPath made = upload("consultant", zip).then().statusCode(201).extract().jsonPath();
-        byte[] back = as("trainee")
+        byte[] back = as("reader")
                 .get("/api/editions/" + made.getString("id") + "/bundle")
                 .then()
                 .statusCode(200)
@@ -209,7 +215,7 @@ class EditionsApiTest {
     @Test
     void rules_come_in_pages_readable_with_basis_sources_and_place() {
         String id = starter().getString("id");
-        Response page = as("trainee").get("/api/editions/" + id + "/rules?size=5");
+        Response page = as("reader").get("/api/editions/" + id + "/rules?size=5");
         page.then()
                 .statusCode(200)
                 .body("items.size()", equalTo(5))
@@ -220,8 +226,8 @@ class EditionsApiTest {
                 .body("items.line", everyItem(greaterThan(0)))
                 .header("ETag", notNullValue());
         assertTrue(page.headers().getValues("Link").toString().contains("rel=\"next\""));
-        as("trainee").header("If-None-Match", page.header("ETag")).get("/api/editions/" + id + "/rules?size=5").then().statusCode(304);
-        as("trainee")
+        as("reader").header("If-None-Match", page.header("ETag")).get("/api/editions/" + id + "/rules?size=5").then().statusCode(304);
+        as("reader")
                 .get("/api/editions/" + id + "/rules?size=5000&page=-1")
                 .then()
                 .statusCode(422)

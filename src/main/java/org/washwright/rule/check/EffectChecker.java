@@ -1,16 +1,13 @@
 package org.washwright.rule.check;
 
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.washwright.catalogue.Parameter;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.Message;
-import org.washwright.document.Place;
 import org.washwright.document.Similar;
-import org.washwright.quantity.Quantities;
 import org.washwright.rule.Effect;
 import org.washwright.rule.Effect.Bound;
 import org.washwright.rule.Effect.Role;
@@ -20,7 +17,6 @@ import org.washwright.rule.FactTypes;
 import org.washwright.rule.Reason;
 import org.washwright.rule.syntax.SyntaxCall;
 import org.washwright.rule.syntax.SyntaxCall.Argument;
-import org.washwright.task.FieldType;
 import org.washwright.task.Group;
 
 /** Gives the consequences of one rule their meaning. */
@@ -41,12 +37,14 @@ final class EffectChecker {
     private final Diagnostics diagnostics;
     private final Scope scope;
     private final ReasonChecker reasons;
+    private final ReferenceChecker references;
 
     EffectChecker(Terms terms, Diagnostics diagnostics, Scope scope) {
         this.terms = terms;
         this.diagnostics = diagnostics;
         this.scope = scope;
         this.reasons = new ReasonChecker(diagnostics, scope);
+        this.references = new ReferenceChecker(terms, diagnostics, scope, this::bad);
     }
 
     /** Checks one consequence; empty after an error. */
@@ -78,7 +76,8 @@ final class EffectChecker {
 
     private Optional<Effect> conclude(SyntaxCall call, List<Argument> a, Reason reason) {
         if (a.size() == 2 && a.get(0) instanceof Argument.Text id) {
-            return term("conclusion", id.text(), call.place())
+            return references
+                    .term("conclusion", id.text(), call.place())
                     .map(c -> new Effect.Conclude(c, Optional.empty(), reason));
         }
         if (a.size() == 3 && a.get(0) instanceof Argument.Text id && a.get(1) instanceof Argument.Variable v) {
@@ -87,7 +86,8 @@ final class EffectChecker {
                 diagnostics.add(Message.UNKNOWN_VARIABLE, call.place(), v.name());
                 return Optional.empty();
             }
-            return term("conclusion", id.text(), call.place())
+            return references
+                    .term("conclusion", id.text(), call.place())
                     .map(c -> new Effect.Conclude(c, Optional.of(bound.get().pattern()), reason));
         }
         return bad(call);
@@ -97,12 +97,12 @@ final class EffectChecker {
         if (a.size() != 3 || !(a.get(1) instanceof Argument.Text roleText)) {
             return bad(call);
         }
-        Optional<Target> target = target(call, a.get(0));
+        Optional<Target> target = references.target(call, a.get(0));
         Optional<Role> role = Arrays.stream(Role.values())
                 .filter(x -> x.word().equals(roleText.text()))
                 .findFirst();
         if (role.isEmpty()) {
-            unknown(
+            references.unknown(
                     call.place(),
                     roleText.text(),
                     "role",
@@ -119,10 +119,10 @@ final class EffectChecker {
                 || !(a.get(2) instanceof Argument.Whole w)) {
             return bad(call);
         }
-        Optional<Target> target = target(call, a.get(0));
+        Optional<Target> target = references.target(call, a.get(0));
         boolean known = terms.grading().criterion(criterion.text()).isPresent();
         if (!known) {
-            unknown(
+            references.unknown(
                     call.place(),
                     criterion.text(),
                     "criterion of grading.yaml",
@@ -145,10 +145,10 @@ final class EffectChecker {
         if (a.size() != 4 || !(a.get(1) instanceof Argument.Text stage) || !(a.get(2) instanceof Argument.Nested n)) {
             return bad(call);
         }
-        Optional<Target> target = target(call, a.get(0));
-        Optional<String> id = stageTerm(stage.text(), call.place());
+        Optional<Target> target = references.target(call, a.get(0));
+        Optional<String> id = references.stageTerm(stage.text(), call.place());
         List<Optional<StageRef>> ends =
-                n.arguments().stream().map(x -> stageRef(call, x)).toList();
+                n.arguments().stream().map(x -> references.stageRef(call, x)).toList();
         boolean shape = n.name().equals("between") ? ends.size() == 2 : ends.size() == 1;
         if (!shape || !List.of("after", "before", "between").contains(n.name())) {
             return bad(call);
@@ -169,18 +169,18 @@ final class EffectChecker {
                 || !(n.name().equals("max") || n.name().equals("min"))) {
             return bad(call);
         }
-        Optional<Target> target = target(call, a.get(0));
-        Optional<StageRef> stage = stageRef(call, a.get(1));
+        Optional<Target> target = references.target(call, a.get(0));
+        Optional<StageRef> stage = references.stageRef(call, a.get(1));
         Parameter parameter = terms.catalogue().parameters().get(parameterId.text());
         if (parameter == null) {
-            unknown(
+            references.unknown(
                     call.place(),
                     parameterId.text(),
                     "parameter",
                     terms.catalogue().parameters().keySet());
             return Optional.empty();
         }
-        Optional<Bound> bound = bound(call, n.arguments().get(0), parameter);
+        Optional<Bound> bound = references.bound(call, n.arguments().get(0), parameter);
         if (target.isEmpty() || stage.isEmpty() || bound.isEmpty()) {
             return Optional.empty();
         }
@@ -194,43 +194,12 @@ final class EffectChecker {
                 reason));
     }
 
-    private Optional<Bound> bound(SyntaxCall call, Argument argument, Parameter parameter) {
-        if (argument instanceof Argument.Text t) {
-            return Quantities.read(t.text(), parameter.dimension(), call.place(), diagnostics)
-                    .map(Bound.Literal::new);
-        }
-        if (argument instanceof Argument.Whole w && parameter.dimension().isPlain()) {
-            return Optional.of(new Bound.Literal(w.value()));
-        }
-        if (argument instanceof Argument.Variable v) {
-            Optional<Scope.Bound> bound = scope.field(v.name(), v.field());
-            if (bound.isEmpty()) {
-                diagnostics.add(Message.UNKNOWN_VARIABLE, call.place(), v.describe());
-                return Optional.empty();
-            }
-            FieldType type = bound.get().field().orElseThrow().type();
-            if (!type.equals(FieldType.number(parameter.dimension()))) {
-                diagnostics.add(
-                        Message.TYPE_MISMATCH,
-                        call.place(),
-                        v.describe(),
-                        parameter.term().name(),
-                        type.describe(),
-                        "Bind a " + parameter.dimension().label());
-                return Optional.empty();
-            }
-            return Optional.of(
-                    new Bound.FieldOf(bound.get().pattern(), bound.get().field().orElseThrow()));
-        }
-        return bad(call);
-    }
-
     private Optional<Effect> caution(SyntaxCall call, List<Argument> a, Reason reason) {
         if (a.size() < 2 || a.size() > 3 || !(a.get(0) instanceof Argument.Text hazard)) {
             return bad(call);
         }
-        Optional<String> id = term("hazard", hazard.text(), call.place());
-        Optional<Target> target = a.size() == 3 ? target(call, a.get(1)) : Optional.empty();
+        Optional<String> id = references.term("hazard", hazard.text(), call.place());
+        Optional<Target> target = a.size() == 3 ? references.target(call, a.get(1)) : Optional.empty();
         if (id.isEmpty() || (a.size() == 3 && target.isEmpty())) {
             return Optional.empty();
         }
@@ -267,65 +236,7 @@ final class EffectChecker {
         if (a.size() != 2 || !(a.get(0) instanceof Argument.Text method)) {
             return bad(call);
         }
-        return term("test-method", method.text(), call.place()).map(m -> new Effect.Verify(m, reason));
-    }
-
-    private Optional<Target> target(SyntaxCall call, Argument argument) {
-        if (argument instanceof Argument.Text t) {
-            if (terms.catalogue().processes().containsKey(t.text())) {
-                return Optional.of(new Target.Node(t.text()));
-            }
-            unknown(
-                    call.place(),
-                    t.text(),
-                    "node of the process tree",
-                    terms.catalogue().processes().keySet());
-            return Optional.empty();
-        }
-        if (argument instanceof Argument.Variable v && v.field().isEmpty()) {
-            Optional<Integer> pattern = scope.pattern(v.name(), FactTypes.PROCESS);
-            if (pattern.isEmpty()) {
-                diagnostics.add(Message.UNKNOWN_VARIABLE, call.place(), v.name());
-            }
-            return pattern.map(Target.Matched::new);
-        }
-        return bad(call);
-    }
-
-    private Optional<StageRef> stageRef(SyntaxCall call, Argument argument) {
-        if (argument instanceof Argument.Text t) {
-            return t.text().equals(StageRef.MAIN)
-                    ? Optional.of(new StageRef.Named(StageRef.MAIN))
-                    : stageTerm(t.text(), call.place()).map(StageRef.Named::new);
-        }
-        if (argument instanceof Argument.Variable v && v.field().isEmpty()) {
-            Optional<Integer> pattern = scope.pattern(v.name(), FactTypes.STAGE);
-            if (pattern.isEmpty()) {
-                diagnostics.add(Message.UNKNOWN_VARIABLE, call.place(), v.name());
-            }
-            return pattern.map(StageRef.Matched::new);
-        }
-        return bad(call);
-    }
-
-    private Optional<String> stageTerm(String id, Place place) {
-        if (terms.catalogue().stages().containsKey(id)) {
-            return Optional.of(id);
-        }
-        unknown(place, id, "stage", terms.catalogue().stages().keySet());
-        return Optional.empty();
-    }
-
-    private Optional<String> term(String kind, String id, Place place) {
-        Optional<String> found = terms.id(kind, id);
-        if (found.isEmpty()) {
-            unknown(place, id, kind.replace('-', ' '), terms.all(kind));
-        }
-        return found;
-    }
-
-    private void unknown(Place place, String value, String what, Collection<String> known) {
-        diagnostics.add(Message.UNKNOWN_REFERENCE, place, value, what, Similar.advice(value, known));
+        return references.term("test-method", method.text(), call.place()).map(m -> new Effect.Verify(m, reason));
     }
 
     private <T> Optional<T> bad(SyntaxCall call) {

@@ -3,13 +3,10 @@ package org.washwright.rule.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.Message;
 import org.washwright.document.Place;
 import org.washwright.document.Similar;
-import org.washwright.quantity.Dimension;
-import org.washwright.quantity.Quantities;
 import org.washwright.rule.Condition;
 import org.washwright.rule.FactType;
 import org.washwright.rule.FactTypes;
@@ -20,7 +17,6 @@ import org.washwright.rule.Sign;
 import org.washwright.rule.syntax.SyntaxConstraint;
 import org.washwright.rule.syntax.SyntaxConstraint.Operand;
 import org.washwright.rule.syntax.SyntaxPattern;
-import org.washwright.task.FieldType;
 
 /** Gives the patterns of one rule their meaning: fact types, fields, literals of the right dimension or kind. */
 final class PatternChecker {
@@ -28,11 +24,13 @@ final class PatternChecker {
     private final Terms terms;
     private final Diagnostics diagnostics;
     private final Scope scope;
+    private final ComparisonChecker comparisons;
 
     PatternChecker(Terms terms, Diagnostics diagnostics, Scope scope) {
         this.terms = terms;
         this.diagnostics = diagnostics;
         this.scope = scope;
+        this.comparisons = new ComparisonChecker(terms, diagnostics, scope);
     }
 
     /** Checks the pattern that stands at {@code index}; empty after an error. */
@@ -124,7 +122,7 @@ final class PatternChecker {
                     Message.BAD_CONSTRAINT, compare.place(), "id", "the id of an attribute is compared once, with ==");
             return Optional.empty();
         }
-        return field(compare.field(), type, compare.place()).flatMap(f -> compare(compare, f));
+        return field(compare.field(), type, compare.place()).flatMap(f -> comparisons.compare(compare, f));
     }
 
     private Optional<List<Condition>> parts(
@@ -176,119 +174,5 @@ final class PatternChecker {
                     Similar.advice(name, type.fields().keySet()));
         }
         return field;
-    }
-
-    private Optional<Condition> compare(SyntaxConstraint.Compare compare, Field field) {
-        Operand first = compare.operands().get(0);
-        if (first instanceof Operand.Variable v) {
-            return variable(compare, field, v);
-        }
-        if (field.type() instanceof FieldType.NumberType number) {
-            return number(compare, field, number.dimension(), first);
-        }
-        if (field.type() instanceof FieldType.TermType term) {
-            return terms(compare, field, term);
-        }
-        return mismatch(compare, field, "a literal", "Compare it with a bound fact, for instance subject == $m");
-    }
-
-    private Optional<Condition> number(
-            SyntaxConstraint.Compare compare, Field field, Dimension dimension, Operand operand) {
-        if (compare.op() == Op.IN || compare.op() == Op.NOT_IN) {
-            return mismatch(compare, field, "a list", "Use < and > with quantities");
-        }
-        String text;
-        if (operand instanceof Operand.Quoted q) {
-            text = q.text();
-        } else if (operand instanceof Operand.Plain p && dimension.isPlain()) {
-            text = p.number();
-        } else if (operand instanceof Operand.Plain p) {
-            diagnostics.add(Message.MISSING_UNIT, compare.place(), p.number(), "\"" + dimension.example() + "\"");
-            return Optional.empty();
-        } else {
-            return mismatch(compare, field, "yes or no", "Write for instance \"" + dimension.example() + "\"");
-        }
-        return Quantities.read(text, dimension, compare.place(), diagnostics)
-                .map(si -> new Condition.Test(field, compare.op(), new Condition.Operand.Number(si)));
-    }
-
-    private Optional<Condition> terms(SyntaxConstraint.Compare compare, Field field, FieldType.TermType type) {
-        if (compare.op().isOrder()) {
-            return mismatch(compare, field, "something larger or smaller", "Use ==, !=, in or not in");
-        }
-        TreeSet<String> ids = new TreeSet<>();
-        for (Operand operand : compare.operands()) {
-            if (operand instanceof Operand.Flag f && type.isFlag()) {
-                ids.add(f.value() ? FieldType.YES : FieldType.NO);
-            } else if (operand instanceof Operand.Quoted q) {
-                Optional<String> id = terms.id(type.kind(), q.text());
-                if (id.isEmpty()) {
-                    diagnostics.add(
-                            Message.UNKNOWN_TERM,
-                            compare.place(),
-                            q.text(),
-                            type.kind().replace('-', ' '),
-                            Similar.advice(q.text(), terms.all(type.kind())));
-                    return Optional.empty();
-                }
-                ids.add(id.get());
-            } else {
-                return mismatch(
-                        compare,
-                        field,
-                        operand instanceof Operand.Flag ? "yes or no" : "a number",
-                        "Write a term in quotes" + (type.isFlag() ? ", or true or false" : ""));
-            }
-        }
-        return Optional.of(new Condition.Test(field, compare.op(), new Condition.Operand.Terms(ids)));
-    }
-
-    private Optional<Condition> variable(SyntaxConstraint.Compare compare, Field field, Operand.Variable variable) {
-        Optional<Scope.Bound> bound = scope.get(variable.name());
-        if (bound.isEmpty()) {
-            diagnostics.add(Message.UNKNOWN_VARIABLE, compare.place(), variable.name());
-            return Optional.empty();
-        }
-        if (field.type() instanceof FieldType.FactType) {
-            if (compare.op() == Op.EQ
-                    && variable.field().isEmpty()
-                    && bound.get().field().isEmpty()) {
-                return Optional.of(new Condition.Test(
-                        field, Op.EQ, new Condition.Operand.FactOf(bound.get().pattern())));
-            }
-            return mismatch(compare, field, "that", "Write for instance subject == $m");
-        }
-        Optional<Scope.Bound> other = scope.field(variable.name(), variable.field());
-        if (other.isEmpty()) {
-            diagnostics.add(
-                    Message.UNKNOWN_FIELD,
-                    compare.place(),
-                    variable.field().isEmpty() ? variable.name() : variable.field(),
-                    "facts of type " + bound.get().type().name(),
-                    Similar.advice(variable.field(), bound.get().type().fields().keySet()));
-            return Optional.empty();
-        }
-        Field otherField = other.get().field().orElseThrow();
-        boolean same = field.type().equals(otherField.type());
-        boolean orderFits = field.type() instanceof FieldType.NumberType
-                ? compare.op() != Op.IN && compare.op() != Op.NOT_IN
-                : compare.op() == Op.EQ || compare.op() == Op.NE;
-        if (!same || !orderFits) {
-            return mismatch(
-                    compare, field, otherField.label() + " by " + compare.op().sign(), "Compare like with like");
-        }
-        return Optional.of(new Condition.Test(
-                field, compare.op(), new Condition.Operand.FieldOf(other.get().pattern(), otherField)));
-    }
-
-    private Optional<Condition> mismatch(SyntaxConstraint.Compare compare, Field field, String what, String advice) {
-        diagnostics.add(
-                Message.TYPE_MISMATCH,
-                compare.place(),
-                compare.field(),
-                field.label() + " (" + field.type().describe() + ")",
-                what,
-                advice);
-        return Optional.empty();
     }
 }

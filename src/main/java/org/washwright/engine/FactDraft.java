@@ -1,0 +1,106 @@
+package org.washwright.engine;
+
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.washwright.catalogue.Catalogue;
+import org.washwright.quantity.Span;
+import org.washwright.rule.FactType;
+import org.washwright.rule.Field;
+import org.washwright.task.FieldType;
+import org.washwright.task.Value;
+
+/** A fact in the making: values are set one by one, then what the catalogue says of their terms is added. */
+final class FactDraft {
+
+    private final String id;
+    private final FactType type;
+    private final Value[] values;
+    private final Origin[] origins;
+
+    FactDraft(String id, FactType type) {
+        this.id = id;
+        this.type = type;
+        this.values = new Value[type.fields().size()];
+        this.origins = new Origin[values.length];
+    }
+
+    void set(Field field, Value value, Origin origin) {
+        values[field.slot()] = value;
+        origins[field.slot()] = origin;
+    }
+
+    Value get(String name) {
+        return values[type.field(name).orElseThrow().slot()];
+    }
+
+    /** Fills the fields behind a dot from the catalogue. */
+    void paths(Catalogue catalogue) {
+        for (Field field : type.fields().values()) {
+            if (!field.property().isEmpty()) {
+                Field base = type.field(field.attribute()).orElseThrow();
+                String kind = ((FieldType.TermType) base.type()).kind();
+                Value value = values[base.slot()];
+                set(
+                        field,
+                        property(catalogue, kind, value, field.property()),
+                        origin(catalogue, kind, base, value, field));
+            }
+        }
+    }
+
+    private Origin origin(Catalogue catalogue, String kind, Field base, Value value, Field field) {
+        SortedSet<String> sources = new TreeSet<>();
+        String detail = "";
+        if (value instanceof Value.OneOf o) {
+            detail = names(catalogue, kind, o.terms());
+            o.terms()
+                    .forEach(t -> catalogue
+                            .term(kind, t)
+                            .map(x -> x.sources().get(field.property()))
+                            .ifPresent(sources::add));
+        }
+        return new Origin(Origin.Kind.CATALOGUE, detail, List.of(id + "/" + base.name()), String.join("; ", sources));
+    }
+
+    Fact fact(String name, boolean sure) {
+        return new Fact(id, type, name, sure, List.of(values), List.of(origins));
+    }
+
+    String id() {
+        return id;
+    }
+
+    /** What all possible terms say of a property, taken together. */
+    private static Value property(Catalogue catalogue, String kind, Value term, String property) {
+        if (!(term instanceof Value.OneOf o)) {
+            return term instanceof Value.NotApplicable ? Value.NOT_APPLICABLE : Value.UNKNOWN;
+        }
+        List<Value> all = o.terms().stream()
+                .map(t -> catalogue.term(kind, t).map(x -> x.property(property)).orElse(Value.UNKNOWN))
+                .toList();
+        return all.stream().skip(1).reduce(all.get(0), FactDraft::hull);
+    }
+
+    private static Value hull(Value a, Value b) {
+        if (a.equals(b)) {
+            return a;
+        }
+        if (a instanceof Value.Number x && b instanceof Value.Number y) {
+            Span hull = x.span().hull(y.span());
+            return new Value.Number(hull);
+        }
+        if (a instanceof Value.OneOf x && b instanceof Value.OneOf y) {
+            TreeSet<String> both = new TreeSet<>(x.terms());
+            both.addAll(y.terms());
+            return Value.oneOf(both);
+        }
+        // One of them may have no such property: then nothing is certain.
+        return Value.UNKNOWN;
+    }
+
+    static String names(Catalogue catalogue, String kind, SortedSet<String> terms) {
+        return String.join(
+                " or ", terms.stream().map(t -> catalogue.name(kind, t)).toList());
+    }
+}
