@@ -42,7 +42,7 @@ class ArchitectureTest {
             "drools",
             "exchange");
     private static final Set<String> FEATURES =
-            Set.of("problem", "access", "ledger", "pages", "rulebook", "casework", "training");
+            Set.of("problem", "http", "access", "ledger", "pages", "rulebook", "casework", "training");
 
     // ---- The pure core, from the bottom up.
 
@@ -105,6 +105,9 @@ class ArchitectureTest {
     static final ArchRule problem_knows_only_document = package_("problem").mayKnow("document");
 
     @ArchTest
+    static final ArchRule http_knows_problem = package_("http").mayKnow("problem", "document");
+
+    @ArchTest
     static final ArchRule access_knows_problem = package_("access").mayKnow("problem", "document");
 
     @ArchTest
@@ -115,15 +118,15 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule rulebook_knows_the_core_and_who_is_asking =
-            package_("rulebook").mayKnow(with(CORE, "problem", "access", "ledger", "pages"));
+            package_("rulebook").mayKnow(with(CORE, "problem", "http", "access", "ledger", "pages"));
 
     @ArchTest
     static final ArchRule casework_knows_rulebook =
-            package_("casework").mayKnow(with(CORE, "problem", "access", "ledger", "pages", "rulebook"));
+            package_("casework").mayKnow(with(CORE, "problem", "http", "access", "ledger", "pages", "rulebook"));
 
     @ArchTest
     static final ArchRule training_knows_casework =
-            package_("training").mayKnow(with(CORE, "problem", "access", "ledger", "pages", "rulebook", "casework"));
+            package_("training").mayKnow(with(CORE, "problem", "http", "access", "ledger", "pages", "rulebook", "casework"));
 
     @ArchTest
     static final ArchRule cli_knows_the_core_and_no_feature = package_("cli").mayKnow(with(CORE));

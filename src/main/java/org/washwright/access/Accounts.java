@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -50,6 +51,11 @@ class Accounts {
                 .setParameter("name", name)
                 .getResultStream()
                 .findFirst();
+    }
+
+    List<Workspace> allWorkspaces() {
+        return store.createQuery("from Workspace order by createdAt, id", Workspace.class)
+                .getResultList();
     }
 
     @Transactional

@@ -2,6 +2,7 @@ package org.washwright.access;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -12,6 +13,12 @@ public class Workspaces {
 
     Workspaces(Accounts accounts) {
         this.accounts = accounts;
+    }
+
+    /** The ids of all workspaces. */
+    @Transactional
+    public List<UUID> all() {
+        return accounts.allWorkspaces().stream().map(workspace -> workspace.id).toList();
     }
 
     /** The id of the demonstration workspace, when there is one. */

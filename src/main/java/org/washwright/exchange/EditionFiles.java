@@ -132,7 +132,14 @@ public record EditionFiles(Map<String, byte[]> files) {
                 || name.startsWith("__MACOSX/");
     }
 
+    private static boolean leadsOut(String name) {
+        return name.contains("..") || name.startsWith("/") || name.contains("\\") || name.contains(":");
+    }
+
     private static String stripFolder(String name) {
+        if (leadsOut(name)) {
+            return name;
+        }
         int slash = name.indexOf('/');
         String rest = slash < 0 ? "" : name.substring(slash + 1);
         return !NAME.matcher(name).matches() && NAME.matcher(rest).matches() ? rest : name;
@@ -140,7 +147,7 @@ public record EditionFiles(Map<String, byte[]> files) {
 
     private static boolean admit(String name, int count, long total, Diagnostics diagnostics) {
         Place place = Place.ofFile(name);
-        if (name.contains("..") || name.startsWith("/") || name.contains("\\") || name.contains(":")) {
+        if (leadsOut(name)) {
             diagnostics.add(Message.PATH_ESCAPE, place, name);
             return false;
         }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.washwright.catalogue.Catalogue;
 import org.washwright.task.Attribute;
 import org.washwright.task.Value;
@@ -89,6 +90,17 @@ public record Edition(
                 .filter(t -> !t.isWithdrawn())
                 .map(t -> t.id())
                 .toList();
+    }
+
+    @Override
+    public Collection<String> words(String kind) {
+        TreeSet<String> words = new TreeSet<>();
+        catalogue.ofKind(kind).values().forEach(t -> {
+            words.add(t.id());
+            words.add(t.name());
+            words.addAll(t.synonyms());
+        });
+        return words;
     }
 
     @Override

@@ -14,6 +14,11 @@ public interface Vocabulary {
     /** All term ids of a kind. */
     Collection<String> terms(String kind);
 
+    /** All words that name a term of a kind: ids, names and synonyms. */
+    default Collection<String> words(String kind) {
+        return terms(kind);
+    }
+
     /** Attributes that the edition declares, by id. */
     Map<String, Attribute> declaredAttributes();
 

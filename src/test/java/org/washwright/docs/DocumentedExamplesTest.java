@@ -95,6 +95,23 @@ class DocumentedExamplesTest {
     }
 
     @Test
+    void the_counts_in_the_starter_s_description_are_the_starter_s() throws IOException {
+        String text = Files.readString(Path.of("docs/starter-rulebook.md"));
+        Matcher line = Pattern.compile("\\| `(rules/[a-z-]+\\.drl|tables/)` \\| ([0-9]+) (?:rules|rows)")
+                .matcher(text);
+        int counted = 0;
+        while (line.find()) {
+            String file = line.group(1);
+            long rules = STARTER.rules().stream()
+                    .filter(r -> r.place().file().startsWith(file))
+                    .count();
+            assertEquals(Long.parseLong(line.group(2)), rules, file);
+            counted += (int) rules;
+        }
+        assertEquals(STARTER.rules().size(), counted);
+    }
+
+    @Test
     void every_verb_of_the_rule_language_is_documented() throws IOException {
         String text = Files.readString(Path.of("docs/rule-language.md"));
         for (String verb :

@@ -192,7 +192,8 @@ class PagesTest {
                 "traceUrl", "trace",
                 "assessmentUrl", "assessment",
                 "candidatesUrl", "processes",
-                "taskUrl", "task"));
+                "taskUrl", "task",
+                "rulesUrl", "rules"));
         data.putAll(more);
         return kept(file, engine.getTemplate(template).data(data).render());
     }

@@ -1,0 +1,66 @@
+package org.washwright.rulebook;
+
+import jakarta.annotation.PreDestroy;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
+import org.washwright.assessment.Assessor;
+import org.washwright.drools.DroolsInference;
+import org.washwright.problem.ProblemException;
+import org.washwright.rule.Edition;
+
+/**
+ * Makes editions ready to answer, one at a time and on a thread of its own, and keeps the last few by the hash of their
+ * files: the same files in two workspaces are made ready once.
+ */
+@ApplicationScoped
+class Compiler {
+    /** Editions kept ready. */
+    static final int KEPT = 4;
+
+    private static final int WAITING = 32;
+
+    private final Recent<CompletableFuture<Assessor>> ready = new Recent<>(KEPT);
+    private final ExecutorService thread = new ThreadPoolExecutor(
+            1, 1, 0, TimeUnit.SECONDS, new ArrayBlockingQueue<>(WAITING), task -> {
+                Thread made = new Thread(task, "edition-compiler");
+                made.setDaemon(true);
+                made.setContextClassLoader(Compiler.class.getClassLoader());
+                return made;
+            });
+
+    /** An edition ready to answer, at once or when it is done. */
+    CompletableFuture<Assessor> ready(String textHash, Supplier<Edition> edition) {
+        CompletableFuture<Assessor> found = ready.get(textHash, key -> start(edition));
+        found.whenComplete((assessor, failure) -> {
+            if (failure != null) {
+                ready.remove(textHash, found);
+            }
+        });
+        return found;
+    }
+
+    int kept() {
+        return ready.size();
+    }
+
+    private CompletableFuture<Assessor> start(Supplier<Edition> edition) {
+        try {
+            return CompletableFuture.supplyAsync(() -> Assessor.of(edition.get(), DroolsInference.factory()), thread);
+        } catch (RejectedExecutionException e) {
+            throw new ProblemException(
+                    503, "Busy", "Too many editions are being made ready; try again in a minute.", List.of());
+        }
+    }
+
+    @PreDestroy
+    void stop() {
+        thread.shutdownNow();
+    }
+}

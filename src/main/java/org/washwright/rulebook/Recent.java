@@ -1,0 +1,44 @@
+package org.washwright.rulebook;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** The last few things used, by key; what was not used longest goes first. */
+final class Recent<V> {
+    private final Map<String, V> kept;
+
+    Recent(int most) {
+        kept = new LinkedHashMap<>(16, 0.75f, true) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            protected boolean removeEldestEntry(Map.Entry<String, V> eldest) {
+                return size() > most;
+            }
+        };
+    }
+
+    /** The thing under a key, made when it is not there; making must be quick, as all others wait. */
+    synchronized V get(String key, Function<String, V> maker) {
+        V found = kept.get(key);
+        if (found == null) {
+            found = maker.apply(key);
+            kept.put(key, found);
+        }
+        return found;
+    }
+
+    synchronized Optional<V> find(String key) {
+        return Optional.ofNullable(kept.get(key));
+    }
+
+    synchronized void remove(String key, V value) {
+        kept.remove(key, value);
+    }
+
+    synchronized int size() {
+        return kept.size();
+    }
+}

@@ -1,0 +1,119 @@
+package org.washwright.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@Tag("browser")
+class CaseworkBrowserIT {
+    @ParameterizedTest
+    @ValueSource(ints = {1280, 390})
+    void an_engineer_describes_a_task_mends_an_error_plays_the_tree_and_reads_the_answer_to_its_rules(int width) {
+        try (BrowserSession session = BrowserSession.open(width, 900).signIn("engineer")) {
+            Page page = session.page();
+            page.navigate("/tasks/new");
+            check(session, "task-form-empty", width);
+
+            page.getByLabel("What do you call it?").fill("Steel pins before plating, " + width);
+            field(page, "part.rate").fill("600");
+            page.locator("[id='materials.0.substrate']").selectOption("carbon-steel");
+            field(page, "materials.0.hardness").fill("thirty");
+            button(page, "Add a feature").click();
+            page.locator("[id='features.0.kind']").selectOption("blind-hole");
+            field(page, "features.0.diameter").fill("6");
+            field(page, "features.0.depth").fill("48");
+            page.locator("[id='following.operation']").selectOption("electroplating");
+            button(page, "Save the task").last().click();
+
+            assertThat(page.locator(".errors")).isFocused();
+            assertThat(page.locator(".errors")).containsText("hardness");
+            assertEquals("thirty", field(page, "materials.0.hardness").inputValue());
+            assertEquals("48", field(page, "features.0.depth").inputValue());
+            check(session, "task-form-error", width);
+            field(page, "materials.0.hardness").fill("30..40");
+
+            button(page, "Find out by questions").first().click();
+            check(session, "question", width);
+            button(page, "A film or a paste").click();
+            button(page, "It beads and slides").click();
+            button(page, "Smooth and thin").click();
+            button(page, "Can't be tried").click();
+            assertThat(page.locator("[id='soils.0.kind.played']")).containsText("cutting oil");
+            assertEquals("30..40", field(page, "materials.0.hardness").inputValue());
+            check(session, "task-form-played", width);
+            button(page, "Save the task").last().click();
+
+            page.waitForURL(url -> url.matches(".*/tasks/[0-9a-f-]{36}"));
+            check(session, "task", width);
+            button(page, "Assess").click();
+            page.waitForURL(url -> url.contains("/assessments/"));
+            check(session, "assessment", width);
+            String assessment = page.url();
+            page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("See every reason")).click();
+            page.waitForURL("**/trace");
+            check(session, "trace", width);
+            Locator rule = page.locator("a.rule-id").first();
+            String id = rule.innerText();
+            rule.click();
+            page.waitForURL(url -> url.contains("/rules#"));
+            assertThat(page.locator("[id='" + id + "']")).isVisible();
+            page.navigate(assessment);
+            page.locator(".processes th a").first().click();
+            page.waitForURL("**/processes/**");
+            check(session, "candidate", width);
+            page.navigate("/tasks");
+            check(session, "tasks", width);
+            session.assertQuiet();
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1280, 390})
+    void the_pages_of_rulebooks_are_clear_and_accessible(int width) {
+        try (BrowserSession session = BrowserSession.open(width, 900).signIn("consultant")) {
+            Page page = session.page();
+            page.navigate("/");
+            check(session, "home", width);
+            page.navigate("/rulebooks");
+            check(session, "rulebooks", width);
+            page.locator(".records th a").first().click();
+            page.waitForURL(url -> url.matches(".*/rulebooks/[0-9a-f-]{36}"));
+            check(session, "rulebook", width);
+            String edition = page.url();
+            page.navigate(edition + "/rules");
+            check(session, "rules", width);
+            page.navigate(edition + "/trees");
+            check(session, "trees", width);
+            page.navigate(edition + "/diagnostics");
+            check(session, "diagnostics", width);
+            page.navigate("/glossary");
+            page.getByLabel("Find a word").fill("oil");
+            page.keyboard().press("Enter");
+            assertThat(page.getByRole(AriaRole.STATUS).filter(new Locator.FilterOptions().setHasText("words for"))).isVisible();
+            check(session, "glossary", width);
+            assertTrue(page.url().contains("q=oil"));
+            session.assertQuiet();
+        }
+    }
+
+    private static void check(BrowserSession session, String name, int width) {
+        session.screenshot(name + "-" + width);
+        session.assertAccessible();
+        session.assertNoSidewaysScrolling();
+    }
+
+    private static Locator field(Page page, String name) {
+        return page.locator("input[id='" + name + "']");
+    }
+
+    private static Locator button(Page page, String name) {
+        return page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(false));
+    }
+}
