@@ -14,7 +14,8 @@ final class EditionSentence {
                     + " these files from being read as an edition.";
         }
         if (edition.isReleased()) {
-            boolean now = current.map(EditionView::id).filter(edition.id()::equals).isPresent();
+            boolean now =
+                    current.map(EditionView::id).filter(edition.id()::equals).isPresent();
             return now
                     ? "This edition answers new tasks: " + holds + "."
                     : "An earlier edition: " + holds + ". It still stands behind the answers it gave.";

@@ -70,7 +70,11 @@ public final class ConstraintParser {
             at = fieldAt;
             SyntaxConstraint rest = any(0);
             expectEnd();
-            return new SyntaxConstraint.All(List.of(bind, rest), place);
+            // Before an alternative it is not plain whether the binding belongs to the first half only: the checker
+            // says so.
+            return rest instanceof SyntaxConstraint.Any
+                    ? new SyntaxConstraint.Any(List.of(bind, rest), place)
+                    : new SyntaxConstraint.All(List.of(bind, rest), place);
         }
         SyntaxConstraint all = any(0);
         expectEnd();
