@@ -89,8 +89,14 @@ public final class Quantities {
     }
 
     private static String write(double si, Dimension dimension, String unit, int digits) {
-        String number = number(fromSi(si, unit, dimension), digits);
+        String number = number(written(si, unit, dimension), digits);
         return unit.isEmpty() ? number : number + " " + unit;
+    }
+
+    /** Zero degrees are not exactly zero after the way to kelvin and back. */
+    private static double written(double si, String unit, Dimension dimension) {
+        double amount = fromSi(si, unit, dimension);
+        return dimension == Dimension.TEMPERATURE && Math.abs(amount) < 1e-9 ? 0 : amount;
     }
 
     /** A span in words, both ends in one unit. */

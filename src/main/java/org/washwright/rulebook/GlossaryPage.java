@@ -9,7 +9,6 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
-import java.util.List;
 import org.washwright.access.Caller;
 import org.washwright.access.Roles;
 
@@ -29,18 +28,17 @@ class GlossaryPage {
     @GET
     public TemplateInstance show(@QueryParam("q") @DefaultValue("") String q) {
         EditionView current = editions.requireCurrent(caller.workspaceId());
-        List<Glossary.Section> sections =
-                Glossary.of(editions.content(caller.workspaceId(), current.id()), q);
+        return page(current, Glossary.of(editions.content(caller.workspaceId(), current.id()), q), q, true);
+    }
+
+    static TemplateInstance page(EditionView edition, Glossary glossary, String q, boolean current) {
         return Templates.glossary(
-                current,
-                sections,
-                q,
-                sections.stream().mapToInt(s -> s.words().size()).sum());
+                edition, glossary, q, current ? "/glossary" : "/rulebooks/" + edition.id() + "/glossary", current);
     }
 
     @CheckedTemplate(basePath = "rulebook")
     static class Templates {
         static native TemplateInstance glossary(
-                EditionView edition, List<Glossary.Section> sections, String q, int found);
+                EditionView edition, Glossary glossary, String q, String address, boolean current);
     }
 }

@@ -2,65 +2,68 @@ package org.washwright.rulebook;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.washwright.exchange.EditionFiles;
 import org.washwright.exchange.TableSheet;
 import org.washwright.rule.Edition;
+import org.washwright.rule.RuleSentence;
 
 /**
  * One file of rules for display: rule text as rules, a decision table as a table.
  *
  * @param name name of the file
+ * @param title what a reader calls it
+ * @param table true for a decision table
  * @param rules its rules in the order of the file
- * @param table the table, for a table file
  */
-record RuleFile(String name, List<RuleView> rules, Optional<TableSheet> table) {
+record RuleFile(String name, String title, boolean table, List<RuleCard> rules) {
 
-    static List<RuleFile> all(Edition edition, EditionFiles files) {
-        Map<String, List<RuleView>> byFile = new TreeMap<>();
-        edition.rules().stream()
-                .map(rule -> RuleView.of(edition, rule))
-                .sorted(Comparator.comparingInt(RuleView::line))
-                .forEach(rule -> byFile.computeIfAbsent(rule.file(), f -> new java.util.ArrayList<>())
-                        .add(rule));
+    /** More condition columns than this make a table too wide to read; then a row lists its conditions in one cell. */
+    private static final int MOST_COLUMNS = 4;
+
+    private static final String TABLE = ".csv";
+
+    /** The files that hold rules, each with those of its rules that are looked for. */
+    static List<RuleFile> all(Edition edition, EditionFiles files, String text, String basis) {
+        Map<String, List<RuleCard>> byFile = edition.rules().stream()
+                .map(rule -> RuleCard.of(edition, rule))
+                .filter(card -> card.isFor(text, basis))
+                .sorted(Comparator.comparingInt(card -> card.rule().line()))
+                .collect(Collectors.groupingBy(card -> card.rule().file(), TreeMap::new, Collectors.toList()));
         return byFile.entrySet().stream()
-                .map(e -> new RuleFile(e.getKey(), List.copyOf(e.getValue()), table(e.getKey(), files)))
+                .map(e -> new RuleFile(
+                        e.getKey(), title(e.getKey(), files), e.getKey().endsWith(TABLE), List.copyOf(e.getValue())))
                 .toList();
     }
 
-    private static Optional<TableSheet> table(String name, EditionFiles files) {
-        return name.endsWith(".csv")
-                ? TableSheet.of(new String(files.files().get(name), StandardCharsets.UTF_8))
-                : Optional.empty();
-    }
-
-    /** The rule of a table's row. */
-    public Optional<RuleView> rule(String id) {
-        return rules.stream().filter(r -> r.id().equals(id)).findFirst();
-    }
-
-    /** What all rows of a table share, without its title. */
-    public Map<String, String> shared() {
-        Map<String, String> shared = new LinkedHashMap<>(table.map(TableSheet::head).orElse(Map.of()));
-        shared.remove("title");
-        shared.values().removeIf(String::isEmpty);
-        return shared;
-    }
-
-    /** What a reader calls the file. */
-    public String title() {
-        return table.map(t -> t.head().getOrDefault("title", name)).orElseGet(() -> {
-            String last = name.substring(name.lastIndexOf('/') + 1).replace(".drl", "").replace('-', ' ');
-            return last.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + last.substring(1);
-        });
+    /** The condition columns in use; empty when they would be too many. */
+    public List<String> columns() {
+        List<String> columns = rules.stream()
+                .flatMap(card -> card.cells().stream())
+                .map(RuleSentence.Cell::column)
+                .distinct()
+                .toList();
+        return columns.size() <= MOST_COLUMNS ? columns : List.of();
     }
 
     /** Where the file starts on the page. */
     public String anchor() {
         return "file-" + name.replace('/', '-');
+    }
+
+    private static String title(String name, EditionFiles files) {
+        String last = name.substring(name.lastIndexOf('/') + 1, name.lastIndexOf('.'))
+                .replace('-', ' ');
+        String plain = last.substring(0, 1).toUpperCase(Locale.ROOT) + last.substring(1);
+        if (!name.endsWith(TABLE)) {
+            return plain;
+        }
+        return TableSheet.of(new String(files.files().get(name), StandardCharsets.UTF_8))
+                .map(sheet -> sheet.head().getOrDefault("title", plain))
+                .orElse(plain);
     }
 }

@@ -19,8 +19,11 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
 import java.nio.file.Files;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
@@ -29,11 +32,14 @@ import org.washwright.access.Person;
 import org.washwright.access.Roles;
 import org.washwright.http.Paged;
 import org.washwright.http.Slice;
+import org.washwright.problem.Conflict;
 import org.washwright.problem.Invalid;
+import org.washwright.problem.PreconditionFailed;
 import org.washwright.problem.ProblemError;
-import org.washwright.problem.ProblemErrors;
+import org.washwright.problem.ProblemException;
+import org.washwright.problem.Refused;
 
-/** Rulebook editions, for people. */
+/** The list of editions and what is done with one, for people; what stands in one is told by {@link ContentPages}. */
 @Path("/rulebooks")
 @RolesAllowed(Roles.ANYONE)
 @Produces(MediaType.TEXT_HTML)
@@ -58,10 +64,13 @@ class RulebookPages {
     private TemplateInstance listed(Slice slice, List<ProblemError> errors) {
         return Templates.list(
                 editions.list(caller.workspaceId(), slice),
-                editions.current(caller.workspaceId()).map(EditionView::id),
-                caller.has(Roles.CONSULTANT),
+                editions.current(caller.workspaceId()),
+                new Part(caller.has(Roles.CONSULTANT), caller.has(Roles.REVIEWER)),
                 errors);
     }
+
+    /** The part the reader has in the way of an edition. */
+    record Part(boolean consultant, boolean reviewer) {}
 
     @POST
     @Consumes(MediaType.MULTIPART_FORM_DATA)
@@ -71,7 +80,7 @@ class RulebookPages {
             EditionView made = drafts.upload(caller.workspaceId(), Person.of(caller), Drafts.unpacked(bytes(bundle)));
             return to(made.id(), made.errors() > 0 ? "/diagnostics" : "");
         } catch (Invalid refusal) {
-            return Response.status(422)
+            return Response.status(refusal.status())
                     .entity(listed(Slice.of("0", Slice.USUAL_SIZE), refusal.errors()))
                     .build();
         }
@@ -80,28 +89,59 @@ class RulebookPages {
     @GET
     @Path("{id}")
     public TemplateInstance overview(@PathParam("id") UUID id) {
-        return overview(id, List.of());
+        return overview(id, Refusal.NONE);
     }
 
-    private TemplateInstance overview(UUID id, List<ProblemError> errors) {
+    private TemplateInstance overview(UUID id, Refusal refusal) {
         EditionView edition = editions.view(caller.workspaceId(), id);
-        boolean author = caller.has(Roles.CONSULTANT);
+        return Templates.overview(
+                edition,
+                EditionSentence.of(edition, editions.current(caller.workspaceId())),
+                editions.reading(caller.workspaceId(), id).edition().map(Contents::of),
+                steps(edition),
+                refusal);
+    }
+
+    /**
+     * What the reader may do with an edition now.
+     *
+     * @param own true when only the rule of two persons keeps the reader from releasing it
+     * @param waits in words, what has to happen next when the reader can't do it
+     */
+    record Steps(boolean replace, boolean ask, boolean release, boolean own, String waits) {}
+
+    private Steps steps(EditionView edition) {
+        boolean author = caller.has(Roles.CONSULTANT) && !edition.isReleased();
         boolean mine = edition.created().by().equals(caller.name())
                 || edition.changed().by().equals(caller.name());
         boolean asked = edition.state().equals(EditionState.ASKED.word());
-        return Templates.overview(
-                edition,
-                editions.reading(caller.workspaceId(), id).edition(),
-                new Steps(
-                        author && !edition.isReleased(),
-                        author && !asked && !edition.isReleased() && edition.errors() == 0,
-                        caller.has(Roles.REVIEWER) && asked && !mine,
-                        caller.has(Roles.REVIEWER) && asked && mine),
-                errors);
+        boolean reviewer = caller.has(Roles.REVIEWER) && asked;
+        boolean ask = author && !asked && edition.errors() == 0;
+        String waits = "";
+        if (asked && !reviewer) {
+            waits = "A reviewer who did not write it looks at it and releases it.";
+        } else if (!asked && !ask && !edition.isReleased()) {
+            waits = edition.errors() > 0
+                    ? "A consultant mends the errors and replaces the files; then a review can be asked for."
+                    : "A consultant asks for a review.";
+        }
+        return new Steps(author, ask, reviewer && !mine, reviewer && mine, waits);
     }
 
-    /** What the reader may do with an edition now. */
-    record Steps(boolean replace, boolean ask, boolean release, boolean own) {}
+    /** Why something was not done. */
+    record Refusal(String title, String detail, List<ProblemError> errors, String note) {
+        static final Refusal NONE = new Refusal("", "", List.of(), "");
+
+        static Refusal of(ProblemException e, String note) {
+            return new Refusal(e.title(), e.errors().isEmpty() ? e.getMessage() : "", e.errors(), note);
+        }
+    }
+
+    private Response refused(UUID id, ProblemException refusal, String note) {
+        return Response.status(refusal.status())
+                .entity(overview(id, Refusal.of(refusal, note)))
+                .build();
+    }
 
     @GET
     @Path("{id}/bundle")
@@ -122,8 +162,8 @@ class RulebookPages {
             EditionView changed = drafts.replace(
                     caller.workspaceId(), Person.of(caller), id, version, Drafts.unpacked(bytes(bundle)));
             return to(id, changed.errors() > 0 ? "/diagnostics" : "");
-        } catch (Invalid refusal) {
-            return Response.status(422).entity(overview(id, refusal.errors())).build();
+        } catch (Invalid | Conflict | PreconditionFailed refusal) {
+            return refused(id, refusal, "");
         }
     }
 
@@ -134,8 +174,12 @@ class RulebookPages {
             @PathParam("id") UUID id,
             @FormParam("version") int version,
             @FormParam("note") @DefaultValue("") String note) {
-        drafts.ask(caller.workspaceId(), Person.of(caller), id, version, note);
-        return to(id, "");
+        try {
+            drafts.ask(caller.workspaceId(), Person.of(caller), id, version, note);
+            return to(id, "");
+        } catch (Invalid | Conflict | PreconditionFailed refusal) {
+            return refused(id, refusal, note);
+        }
     }
 
     @POST
@@ -145,35 +189,41 @@ class RulebookPages {
     public CompletionStage<Response> release(
             @PathParam("id") UUID id,
             @FormParam("version") int version,
-            @FormParam("note") @DefaultValue("") String note) {
-        return drafts.release(caller.workspaceId(), Person.of(caller), id, version, note)
-                .thenApply(released -> to(id, ""));
+            @FormParam("note") @DefaultValue("") String note,
+            @FormParam("sure") @DefaultValue("") String sure) {
+        try {
+            checkSaid(note, sure);
+            // Made now: on the thread that finishes the release there is no request to read the address from.
+            Response done = to(id, "");
+            return drafts.release(caller.workspaceId(), Person.of(caller), id, version, note)
+                    .thenApply(released -> done);
+        } catch (Invalid | Conflict | PreconditionFailed | Refused refusal) {
+            return CompletableFuture.completedFuture(refused(id, refusal, note));
+        }
     }
 
-    @GET
-    @Path("{id}/rules")
-    public TemplateInstance rules(@PathParam("id") UUID id) {
-        return Templates.rules(
-                editions.view(caller.workspaceId(), id),
-                RuleFile.all(
-                        editions.content(caller.workspaceId(), id),
-                        editions.files(caller.workspaceId(), id)));
-    }
-
-    @GET
-    @Path("{id}/trees")
-    public TemplateInstance trees(@PathParam("id") UUID id) {
-        return Templates.trees(
-                editions.view(caller.workspaceId(), id),
-                TreeView.all(editions.content(caller.workspaceId(), id)));
-    }
-
-    @GET
-    @Path("{id}/diagnostics")
-    public TemplateInstance diagnostics(@PathParam("id") UUID id) {
-        Reading reading = editions.reading(caller.workspaceId(), id);
-        return Templates.diagnostics(
-                editions.view(caller.workspaceId(), id), DiagnosticFile.all(reading.diagnostics()));
+    /** A release is for good: whoever gives it says what was checked and that this is meant. */
+    private static void checkSaid(String note, String sure) {
+        List<ProblemError> missing = new ArrayList<>();
+        if (note.isBlank()) {
+            missing.add(ProblemError.at(
+                    "note",
+                    "",
+                    "Nothing is said of what was checked.",
+                    "Write in a sentence or two what you looked at.",
+                    "missing-field"));
+        }
+        if (!sure.equals("yes")) {
+            missing.add(ProblemError.at(
+                    "sure",
+                    "",
+                    "It was not confirmed that the edition is released for good.",
+                    "Tick the box above the button.",
+                    "missing-field"));
+        }
+        if (!missing.isEmpty()) {
+            throw new Invalid(missing);
+        }
     }
 
     private static byte[] bytes(FileUpload upload) {
@@ -192,34 +242,16 @@ class RulebookPages {
         return Response.seeOther(URI.create("/rulebooks/" + id + rest)).build();
     }
 
-    /** What was found in one file. */
-    record DiagnosticFile(String file, List<ProblemError> errors) {
-        static List<DiagnosticFile> all(List<org.washwright.document.Diagnostic> found) {
-            return found.stream()
-                    .collect(java.util.stream.Collectors.groupingBy(
-                            d -> d.place().file(), java.util.TreeMap::new, java.util.stream.Collectors.toList()))
-                    .entrySet()
-                    .stream()
-                    .map(e -> new DiagnosticFile(e.getKey(), ProblemErrors.of(e.getValue())))
-                    .toList();
-        }
-    }
-
     @CheckedTemplate(basePath = "rulebook")
     static class Templates {
         static native TemplateInstance list(
-                Paged<EditionView> editions, java.util.Optional<UUID> current, boolean upload, List<ProblemError> errors);
+                Paged<EditionView> editions, Optional<EditionView> current, Part part, List<ProblemError> errors);
 
         static native TemplateInstance overview(
                 EditionView edition,
-                java.util.Optional<org.washwright.rule.Edition> content,
+                String sentence,
+                Optional<Contents> contents,
                 Steps steps,
-                List<ProblemError> errors);
-
-        static native TemplateInstance rules(EditionView edition, List<RuleFile> files);
-
-        static native TemplateInstance trees(EditionView edition, List<TreeView> trees);
-
-        static native TemplateInstance diagnostics(EditionView edition, List<DiagnosticFile> files);
+                Refusal refusal);
     }
 }
