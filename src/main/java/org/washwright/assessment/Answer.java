@@ -86,7 +86,7 @@ public record Answer(
      * @param type fact type as rules name it, for instance {@code Material}
      * @param name what a reader calls it
      * @param attributes what is known of it
-     * @param firings for a conclusion, the firings that drew it; else empty
+     * @param firings for a conclusion, the firings that drew it; for a stage of a line, those that placed it; else empty
      */
     public record Fact(String id, String type, String name, List<Attribute> attributes, List<Integer> firings) {}
 
@@ -212,7 +212,8 @@ public record Answer(
      * @param certain false when an undecided rule would place it
      * @param factors the four cleaning factors in the order medium, agitation, temperature, time
      * @param windows allowed range of each parameter
-     * @param firings firings that placed it; empty for the main stage
+     * @param firings firings that placed it, and those that closed the window of the stage it stands in for; empty for the
+     *     main stage
      */
     public record Stage(
             String stage,

@@ -121,7 +121,7 @@ final class Assessment {
         lines.forEach(l -> all.addAll(l.facts()));
         FindingCards findings = new FindingCards(edition);
         Citations citations = new Citations(edition);
-        List<Answer.Fact> factCards = new FactCards(edition, firings, figures).of(all);
+        List<Answer.Fact> factCards = new FactCards(edition, firings, figures, placedBy(lines)).of(all);
         Answer.Request request = request();
         return new Answer(
                 FORMAT,
@@ -137,6 +137,12 @@ final class Assessment {
                 sentences.verifications(),
                 citations.rules(firings),
                 citations.sources(firings, factCards));
+    }
+
+    private static Map<String, List<Integer>> placedBy(List<ProcessLine> lines) {
+        Map<String, List<Integer>> placedBy = new HashMap<>();
+        lines.forEach(l -> l.steps().forEach(s -> placedBy.put(s.factId(), s.firings())));
+        return placedBy;
     }
 
     private Answer.Request request() {

@@ -1,6 +1,8 @@
 package org.washwright.assessment;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,7 +26,14 @@ final class FactCards {
     private final Set<String> matched = new LinkedHashSet<>();
     private final Map<String, List<Integer>> concludedBy = new HashMap<>();
 
-    FactCards(Edition edition, List<Firing> firings, Set<String> figures) {
+    /**
+     * Cards.
+     *
+     * @param figures references of attributes that set points
+     * @param placedBy firings that placed a stage, by the id of the stage's fact
+     */
+    FactCards(Edition edition, List<Firing> firings, Set<String> figures, Map<String, List<Integer>> placedBy) {
+        concludedBy.putAll(placedBy);
         this.words = new Words(edition.catalogue());
         used.addAll(figures);
         figures.forEach(ref -> matched.add(ref.substring(0, ref.lastIndexOf('/'))));
@@ -46,6 +55,7 @@ final class FactCards {
     }
 
     List<Answer.Fact> of(List<Fact> facts) {
+        useInputs(facts);
         List<Answer.Fact> out = new ArrayList<>();
         for (Fact fact : facts) {
             boolean process = fact.type().name().equals(FactTypes.PROCESS);
@@ -64,6 +74,22 @@ final class FactCards {
             }
         }
         return out;
+    }
+
+    /** What a used value was made from is used as well, down to what was given or read. */
+    private void useInputs(List<Fact> facts) {
+        Map<String, Fact> byId = new HashMap<>();
+        facts.forEach(f -> byId.put(f.id(), f));
+        Deque<String> open = new ArrayDeque<>(used);
+        while (!open.isEmpty()) {
+            String ref = open.poll();
+            int slash = ref.lastIndexOf('/');
+            Fact fact = byId.get(ref.substring(0, Math.max(slash, 0)));
+            Field field = fact == null ? null : fact.type().fields().get(ref.substring(slash + 1));
+            if (field != null) {
+                fact.origin(field).inputs().stream().filter(used::add).forEach(open::add);
+            }
+        }
     }
 
     private boolean shown(Fact fact, Field field, boolean onlyUsed) {

@@ -35,7 +35,7 @@ final class Headlines {
         ProcessLine first = ranked.get(0);
         String sentence = sentence(first);
         TreeSet<Integer> firings = new TreeSet<>();
-        first.steps().stream().filter(PlacedStage::certain).forEach(s -> firings.addAll(s.firings()));
+        first.steps().stream().filter(PlacedStage::certain).forEach(s -> firings.addAll(s.owedTo()));
         if (recommended == 0) {
             sentence = "Nothing is certain yet. If what is open turns out well: " + sentence;
         } else {

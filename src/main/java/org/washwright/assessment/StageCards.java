@@ -38,7 +38,7 @@ final class StageCards {
                 s.certain(),
                 factors,
                 windows,
-                s.firings());
+                s.owedTo());
     }
 
     private Answer.Factor factor(String factor, PlacedStage s) {

@@ -131,12 +131,10 @@ final class CanonicalDrl {
 
     private String field(Op op, int s, String other, int t) {
         return switch (op) {
-            case GT, GE ->
-                (certain ? "low(" + s + ")" : "mayHigh(" + s + ")") + " " + op.sign() + " " + other
-                        + (certain ? ".high(" : ".mayLow(") + t + ")";
-            case LT, LE ->
-                (certain ? "high(" + s + ")" : "mayLow(" + s + ")") + " " + op.sign() + " " + other
-                        + (certain ? ".low(" : ".mayHigh(") + t + ")";
+            case GT -> (certain ? "above(" : "mayAbove(") + s + ", " + other + ", " + t + ")";
+            case GE -> (certain ? "notBelow(" : "mayNotBelow(") + s + ", " + other + ", " + t + ")";
+            case LT -> (certain ? "below(" : "mayBelow(") + s + ", " + other + ", " + t + ")";
+            case LE -> (certain ? "notAbove(" : "mayNotAbove(") + s + ", " + other + ", " + t + ")";
             case NE, NOT_IN -> (certain ? "differs(" : "mayDiffer(") + s + ", " + other + ", " + t + ")";
             default -> (certain ? "same(" : "maySame(") + s + ", " + other + ", " + t + ")";
         };

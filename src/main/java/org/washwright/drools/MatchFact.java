@@ -159,6 +159,59 @@ public final class MatchFact {
         return applies(slot) && other.applies(otherSlot) && !same(slot, other, otherSlot);
     }
 
+    // Two unknown or missing ends may both be infinite, so comparisons of two facts ask first whether there are
+    // numbers.
+
+    /** Certainly above the value of another fact. */
+    public boolean above(int slot, MatchFact other, int otherSlot) {
+        return other.below(otherSlot, this, slot);
+    }
+
+    /** Possibly above the value of another fact. */
+    public boolean mayAbove(int slot, MatchFact other, int otherSlot) {
+        return other.mayBelow(otherSlot, this, slot);
+    }
+
+    /** Certainly not below the value of another fact. */
+    public boolean notBelow(int slot, MatchFact other, int otherSlot) {
+        return other.notAbove(otherSlot, this, slot);
+    }
+
+    /** Possibly not below the value of another fact. */
+    public boolean mayNotBelow(int slot, MatchFact other, int otherSlot) {
+        return other.mayNotAbove(otherSlot, this, slot);
+    }
+
+    /** Certainly below the value of another fact. */
+    public boolean below(int slot, MatchFact other, int otherSlot) {
+        return isNumber(slot) && other.isNumber(otherSlot) && high[slot] < other.low[otherSlot];
+    }
+
+    /** Possibly below the value of another fact. */
+    public boolean mayBelow(int slot, MatchFact other, int otherSlot) {
+        return mayOrder(slot, other, otherSlot)
+                && (!isNumber(slot) || !other.isNumber(otherSlot) || low[slot] < other.high[otherSlot]);
+    }
+
+    /** Certainly not above the value of another fact. */
+    public boolean notAbove(int slot, MatchFact other, int otherSlot) {
+        return isNumber(slot) && other.isNumber(otherSlot) && high[slot] <= other.low[otherSlot];
+    }
+
+    /** Possibly not above the value of another fact. */
+    public boolean mayNotAbove(int slot, MatchFact other, int otherSlot) {
+        return mayOrder(slot, other, otherSlot)
+                && (!isNumber(slot) || !other.isNumber(otherSlot) || low[slot] <= other.high[otherSlot]);
+    }
+
+    private boolean mayOrder(int slot, MatchFact other, int otherSlot) {
+        return applies(slot) && other.applies(otherSlot);
+    }
+
+    private boolean isNumber(int slot) {
+        return values[slot] instanceof Value.Number;
+    }
+
     /** Names this other fact. */
     public boolean names(int slot, MatchFact other) {
         return values[slot] instanceof Value.Reference r && r.factId().equals(other.fact.id());

@@ -89,7 +89,7 @@ public final class FactBuilder {
             draft.set(
                     field,
                     computed.value(),
-                    new Origin(Origin.Kind.COMPUTED, d.formula(), computed.inputs(), d.source()));
+                    new Origin(Origin.Kind.COMPUTED, d.formula(), computed.inputs(), computed.further(), d.source()));
             computed.contradiction()
                     .ifPresent(words -> diagnostics.add(Message.CONTRADICTION, new Place("-", 0, 0, "/" + id), words));
         }

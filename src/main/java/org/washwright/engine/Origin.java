@@ -8,9 +8,10 @@ import java.util.List;
  * @param kind given, computed, read from the catalogue, or proposed by a question tree
  * @param detail JSON pointer, formula, term or path through the tree
  * @param inputs references ({@code fact id/attribute}) of what it was made from
+ * @param further references of what it would be made from too if that were known; never part of the value as it is
  * @param source citation; empty for what was given
  */
-public record Origin(Kind kind, String detail, List<String> inputs, String source) {
+public record Origin(Kind kind, String detail, List<String> inputs, List<String> further, String source) {
 
     /** Ways in which a value can come to be. */
     public enum Kind {
@@ -35,8 +36,14 @@ public record Origin(Kind kind, String detail, List<String> inputs, String sourc
     /** Nothing was said. */
     public static final Origin NONE = new Origin(Kind.NOT_GIVEN, "", List.of(), "");
 
-    /** Keeps a copy. */
+    /** An origin to which nothing further could add. */
+    public Origin(Kind kind, String detail, List<String> inputs, String source) {
+        this(kind, detail, inputs, List.of(), source);
+    }
+
+    /** Keeps copies. */
     public Origin {
         inputs = List.copyOf(inputs);
+        further = List.copyOf(further);
     }
 }

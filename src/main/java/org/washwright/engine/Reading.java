@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.washwright.rule.Condition;
 import org.washwright.rule.FactTypes;
 import org.washwright.rule.Field;
@@ -39,21 +40,54 @@ final class Reading {
         for (int i = 0; i < match.rule().patterns().size(); i++) {
             Pattern p = match.rule().patterns().get(i);
             Fact fact = tuple.get(i);
-            if (fact == null) {
-                group(p).ifPresent(uses::add);
-            } else if (p.type().name().equals(FactTypes.CONCLUSION)) {
-                uses.add(fact.id());
+            List<Fact> earlier = tuple.subList(0, i);
+            if (fact != null) {
+                uses(p, fact, earlier, uses);
+                continue;
             }
-            p.condition().tests().forEach(t -> {
-                if (fact != null && !p.type().name().equals(FactTypes.CONCLUSION)) {
-                    uses.add(fact.ref(t.field()));
-                }
-                if (t.operand() instanceof Condition.Operand.FieldOf f) {
-                    uses.add(tuple.get(f.pattern()).ref(f.field()));
-                }
-            });
+            group(p).ifPresent(uses::add);
+            p.condition().tests().forEach(t -> compared(t, earlier, uses));
+            if (p.sign() == Sign.EXISTS) {
+                Truth wanted = match.certain() ? Truth.TRUE : Truth.UNDECIDED;
+                facts.all().stream()
+                        .filter(f -> ReferenceInterpreter.truth(p, f, earlier).compareTo(wanted) >= 0)
+                        .forEach(f -> uses(p, f, earlier, uses));
+            }
         }
         return List.copyOf(uses);
+    }
+
+    private static void uses(Pattern p, Fact fact, List<Fact> earlier, Set<String> uses) {
+        if (p.type().name().equals(FactTypes.CONCLUSION)) {
+            uses.add(fact.id());
+        }
+        deciding(p.condition(), fact, earlier).forEach(t -> {
+            if (!p.type().name().equals(FactTypes.CONCLUSION)) {
+                uses.add(fact.ref(t.field()));
+            }
+            compared(t, earlier, uses);
+        });
+    }
+
+    private static void compared(Condition.Test test, List<Fact> earlier, Set<String> uses) {
+        if (test.operand() instanceof Condition.Operand.FieldOf f) {
+            uses.add(earlier.get(f.pattern()).ref(f.field()));
+        }
+    }
+
+    /** The comparisons that a condition's truth rests on: of alternatives only those that are as true as the whole. */
+    private static Stream<Condition.Test> deciding(Condition condition, Fact fact, List<Fact> earlier) {
+        if (condition instanceof Condition.Test t) {
+            return Stream.of(t);
+        }
+        if (condition instanceof Condition.All all) {
+            return all.parts().stream().flatMap(c -> deciding(c, fact, earlier));
+        }
+        Truth truth = Logic.truth(condition, fact, earlier);
+        return ((Condition.Any) condition)
+                .parts().stream()
+                        .filter(c -> Logic.truth(c, fact, earlier) == truth)
+                        .flatMap(c -> deciding(c, fact, earlier));
     }
 
     /** References that hold an undecided match, in order. */
@@ -126,8 +160,10 @@ final class Reading {
         }
         int before = held.size();
         // Where one input is half known, narrowing that one is what to ask for; its equals would only repeat it.
-        boolean halfKnown = origin.inputs().stream().anyMatch(this::halfKnown);
-        for (String input : origin.inputs()) {
+        List<String> inputs = new ArrayList<>(origin.inputs());
+        inputs.addAll(origin.further());
+        boolean halfKnown = inputs.stream().anyMatch(this::halfKnown);
+        for (String input : inputs) {
             if (!halfKnown || halfKnown(input)) {
                 int slash = input.lastIndexOf('/');
                 facts.fact(slash < 0 ? input : input.substring(0, slash))

@@ -2,9 +2,11 @@ package org.washwright.line;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import org.washwright.catalogue.ProcessTerm;
 import org.washwright.catalogue.StageTerm;
+import org.washwright.catalogue.Term;
 import org.washwright.engine.Fact;
 import org.washwright.engine.Origin;
 import org.washwright.quantity.Span;
@@ -45,11 +47,20 @@ final class StageFacts {
         Origin composed = new Origin(Origin.Kind.COMPUTED, "place in the composed line", List.of(), "");
         for (Field field : type.fields().values()) {
             values.add(value(field, steps, index));
-            origins.add(composed);
+            origins.add(field.property().isEmpty() ? composed : ofTerm(step, field));
         }
         String name =
                 step.stage().map(s -> s.term().name()).orElse(process.term().name());
         return new Fact(id(step), type, name, step.certain(), values, origins);
+    }
+
+    private Origin ofTerm(Step step, Field field) {
+        Optional<Term> term = step.stage().map(StageTerm::term);
+        return new Origin(
+                Origin.Kind.CATALOGUE,
+                term.orElse(process.term()).name(),
+                List.of(id(step) + "/id"),
+                term.map(t -> t.sources().get(field.property())).orElse(""));
     }
 
     private Value value(Field field, List<Step> steps, int index) {

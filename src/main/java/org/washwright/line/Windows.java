@@ -50,11 +50,13 @@ final class Windows {
                             Optional.of(other),
                             other.setting(),
                             tried,
-                            step.stage().get().id());
+                            factId,
+                            step.stage().get().id(),
+                            closed.get().getValue().by());
                 }
             }
         }
-        PlacedStage placed = placed(step, step.stage(), own, windows, "");
+        PlacedStage placed = placed(step, step.stage(), own, windows, factId, "", List.of());
         closed.ifPresent(c -> {
             Verdict verdict = closedVerdict(placed, c.getKey(), c.getValue());
             (step.certain() ? refusals : conditions).add(verdict);
@@ -67,14 +69,22 @@ final class Windows {
     }
 
     private static PlacedStage placed(
-            Step step, Optional<StageTerm> stage, Setting setting, Map<String, Window> windows, String insteadOf) {
+            Step step,
+            Optional<StageTerm> stage,
+            Setting setting,
+            Map<String, Window> windows,
+            String factId,
+            String insteadOf,
+            List<Integer> closers) {
         return new PlacedStage(
                 step.key(),
+                factId,
                 stage,
                 setting,
                 step.certain(),
                 windows,
                 step.reasons().stream().map(Evidence::n).distinct().sorted().toList(),
+                closers,
                 insteadOf);
     }
 

@@ -29,12 +29,13 @@ public interface Derivation {
      *
      * @param value the value
      * @param inputs references of what was read
+     * @param further references of what would narrow the value if it were known
      * @param contradiction what contradicts what, in words
      */
-    record Computed(Value value, List<String> inputs, Optional<String> contradiction) {
+    record Computed(Value value, List<String> inputs, List<String> further, Optional<String> contradiction) {
 
         static Computed of(Value value, String... inputs) {
-            return new Computed(value, List.of(inputs), Optional.empty());
+            return new Computed(value, List.of(inputs), List.of(), Optional.empty());
         }
     }
 

@@ -20,12 +20,13 @@ final class Hardness {
 
     /** The span that all readings agree on; a contradiction when there is none. */
     static Derivation.Computed combine(Derivation.Inputs inputs, List<Reading> readings, String what) {
-        List<String> refs = new ArrayList<>();
+        List<String> read = new ArrayList<>();
+        List<String> further = new ArrayList<>();
         Optional<Span> agreed = Optional.empty();
         boolean applicable = false;
         for (Reading r : readings) {
-            refs.add(inputs.ref(r.attribute()));
             Value value = inputs.own(r.attribute());
+            (value instanceof Value.Number ? read : further).add(inputs.ref(r.attribute()));
             applicable |= !(value instanceof Value.NotApplicable);
             if (value instanceof Value.Number n) {
                 Span span = converted(r, n.span());
@@ -33,7 +34,7 @@ final class Hardness {
                         && (span.low() > agreed.get().high()
                                 || span.high() < agreed.get().low())) {
                     return new Derivation.Computed(
-                            Value.UNKNOWN, refs, Optional.of("the " + what + " given on different scales"));
+                            Value.UNKNOWN, read, further, Optional.of("the " + what + " given on different scales"));
                 }
                 agreed = Optional.of(agreed.map(
                                 a -> new Span(Math.max(a.low(), span.low()), Math.min(a.high(), span.high())))
@@ -41,7 +42,10 @@ final class Hardness {
             }
         }
         Value value = agreed.<Value>map(Value.Number::new).orElse(applicable ? Value.UNKNOWN : Value.NOT_APPLICABLE);
-        return new Derivation.Computed(value, refs, Optional.empty());
+        // Where one scale is given the others add nothing; where none is, all of them are what is missing.
+        return read.isEmpty()
+                ? new Derivation.Computed(value, further, List.of(), Optional.empty())
+                : new Derivation.Computed(value, read, further, Optional.empty());
     }
 
     private static Span converted(Reading r, Span span) {

@@ -1,0 +1,25 @@
+package org.washwright.generate;
+
+import java.util.List;
+import org.washwright.quantity.Dimension;
+
+/** Few amounts for each dimension, so that values of tasks and literals of rules meet, touch and miss each other. */
+final class Grid {
+
+    private Grid() {}
+
+    static List<String> of(Dimension dimension) {
+        return switch (dimension) {
+            case ROCKWELL_C -> List.of("20", "31", "40", "60");
+            case VICKERS -> List.of("240", "310", "392", "697");
+            case PRESSURE -> List.of("800", "1000", "1265", "2000");
+            case TEMPERATURE -> List.of("0", "20", "60", "100");
+            case RATIO, PH -> List.of("0.5", "1", "2", "5");
+            default -> List.of("0", "1", "2", "5", "10");
+        };
+    }
+
+    static String text(Dimension dimension, String amount) {
+        return (amount + " " + dimension.defaultUnit()).strip();
+    }
+}
