@@ -125,8 +125,8 @@ class ArchitectureTest {
             package_("casework").mayKnow(with(CORE, "problem", "http", "access", "ledger", "pages", "rulebook"));
 
     @ArchTest
-    static final ArchRule training_knows_casework =
-            package_("training").mayKnow(with(CORE, "problem", "http", "access", "ledger", "pages", "rulebook", "casework"));
+    static final ArchRule training_knows_casework = package_("training")
+            .mayKnow(with(CORE, "problem", "http", "access", "ledger", "pages", "rulebook", "casework"));
 
     @ArchTest
     static final ArchRule cli_knows_the_core_and_no_feature = package_("cli").mayKnow(with(CORE));

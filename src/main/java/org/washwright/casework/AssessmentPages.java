@@ -77,13 +77,7 @@ class AssessmentPages {
                 .orElseThrow(() -> new NotFound("This assessment holds no process of that name that may clean the task;"
                         + " those ruled out stand on its page."));
         return Templates.candidate(
-                sight.answer,
-                candidate,
-                sight.title,
-                sight.crumb,
-                sight.url,
-                sight.url + "/trace",
-                "/tasks/" + task);
+                sight.answer, candidate, sight.title, sight.crumb, sight.url, sight.url + "/trace", "/tasks/" + task);
     }
 
     /** What all three pages show. */
@@ -101,7 +95,8 @@ class AssessmentPages {
                 view,
                 answer,
                 task.title(),
-                "assessed " + view.created().minute() + " UTC by " + view.created().by(),
+                "assessed " + view.created().minute() + " UTC by "
+                        + view.created().by(),
                 chips(view, task),
                 "/tasks/" + taskId + "/assessments/" + id);
     }
@@ -113,10 +108,10 @@ class AssessmentPages {
         }
         Edition edition = editions.content(caller.workspaceId(), view.editionId());
         String document = tasks.document(caller.workspaceId(), task.id());
-        Optional<GivenTask> given = GivenTask.tried(
-                        document.getBytes(java.nio.charset.StandardCharsets.UTF_8), edition)
+        Optional<GivenTask> given = GivenTask.tried(document.getBytes(java.nio.charset.StandardCharsets.UTF_8), edition)
                 .task();
-        return given.map(g -> TaskSummary.of(g.task(), document, edition).chips()).orElse(List.of());
+        return given.map(g -> TaskSummary.of(g.task(), document, edition).chips())
+                .orElse(List.of());
     }
 
     private Answer read(byte[] bytes) {

@@ -94,7 +94,10 @@ class AssessmentsApi {
                 : DocumentReader.read(ProblemErrors.BODY, body, diagnostics);
         if (body.length > TaskReader.MAX_BYTES) {
             diagnostics.add(
-                    Message.TOO_LARGE, Place.ofFile(ProblemErrors.BODY), body.length + " bytes", TaskReader.MAX_BYTES + " bytes");
+                    Message.TOO_LARGE,
+                    Place.ofFile(ProblemErrors.BODY),
+                    body.length + " bytes",
+                    TaskReader.MAX_BYTES + " bytes");
         }
         Optional<MapReader> map = node.map(n -> MapReader.of(n, "the request", diagnostics));
         if (map.isPresent()) {
@@ -123,8 +126,7 @@ class AssessmentsApi {
     @Operation(summary = "JSON Schema (2020-12) of a cleaning task by the words of the current edition")
     public Response schema(@Context Request request) {
         EditionView current = editions.requireCurrent(caller.workspaceId());
-        return Tags.answer(
-                        request, TaskSchema.of(editions.content(caller.workspaceId(), current.id())))
+        return Tags.answer(request, TaskSchema.of(editions.content(caller.workspaceId(), current.id())))
                 .build();
     }
 }

@@ -47,8 +47,10 @@ final class FormDocument {
             }
         }
         Map<String, Object> declared = new LinkedHashMap<>();
-        vocabulary.declaredAttributes().forEach((id, attribute) -> value(fields, "attributes." + id, attribute.type())
-                .ifPresent(v -> declared.put(id, v)));
+        vocabulary
+                .declaredAttributes()
+                .forEach((id, attribute) ->
+                        value(fields, "attributes." + id, attribute.type()).ifPresent(v -> declared.put(id, v)));
         if (!declared.isEmpty()) {
             document.put("attributes", declared);
         }
@@ -134,14 +136,17 @@ final class FormDocument {
                     .filter(t -> !t.isEmpty())
                     .distinct()
                     .toList();
-            return terms.size() > 1 ? Optional.of(terms) : terms.stream().findFirst().map(t -> (Object) t);
+            return terms.size() > 1
+                    ? Optional.of(terms)
+                    : terms.stream().findFirst().map(t -> (Object) t);
         }
         if (text.isEmpty()) {
             return Optional.empty();
         }
         String unit = fields.first(name + ".unit");
         boolean endsInNumber = Character.isDigit(text.charAt(text.length() - 1));
-        return Optional.of(type instanceof FieldType.NumberType && endsInNumber && !unit.isEmpty() ? text + " " + unit : text);
+        return Optional.of(
+                type instanceof FieldType.NumberType && endsInNumber && !unit.isEmpty() ? text + " " + unit : text);
     }
 
     // ---- document to fields
@@ -157,7 +162,8 @@ final class FormDocument {
                     ? rows(fields, group, map.get(group.key()), vocabulary)
                     : row(fields, group, group.key(), map.get(group.key()), vocabulary);
         }
-        Optional<MapNode> declared = map.get("attributes").filter(MapNode.class::isInstance).map(MapNode.class::cast);
+        Optional<MapNode> declared =
+                map.get("attributes").filter(MapNode.class::isInstance).map(MapNode.class::cast);
         for (Attribute attribute : vocabulary.declaredAttributes().values()) {
             Optional<Node> node = declared.flatMap(d -> d.get(attribute.name()));
             fields = value(fields, "attributes." + attribute.name(), attribute.type(), node, vocabulary);
@@ -169,7 +175,9 @@ final class FormDocument {
         boolean open = node.isEmpty() || node.get() instanceof Node.ScalarNode;
         Optional<Node> list = node;
         if (node.isPresent() && node.get() instanceof MapNode map) {
-            open = map.get("open").map(n -> List.of("yes", "true").contains(n.shown())).orElse(false);
+            open = map.get("open")
+                    .map(n -> List.of("yes", "true").contains(n.shown()))
+                    .orElse(false);
             list = map.get("list");
         }
         FormFields fields = open ? before.with(group.key() + ".open", List.of("yes")) : before;
@@ -195,7 +203,11 @@ final class FormDocument {
         if (node.isPresent() && node.get() instanceof MapNode map) {
             for (Attribute attribute : group.attributes()) {
                 fields = value(
-                        fields, prefix + "." + attribute.name(), attribute.type(), map.get(attribute.name()), vocabulary);
+                        fields,
+                        prefix + "." + attribute.name(),
+                        attribute.type(),
+                        map.get(attribute.name()),
+                        vocabulary);
             }
         }
         return fields;
@@ -211,16 +223,19 @@ final class FormDocument {
             if (map.get("tree").isPresent()) {
                 String answers = map.get("answers")
                         .filter(ListNode.class::isInstance)
-                        .map(n -> ((ListNode) n).items().stream().map(Node::shown).collect(Collectors.joining(",")))
+                        .map(n ->
+                                ((ListNode) n).items().stream().map(Node::shown).collect(Collectors.joining(",")))
                         .orElse("");
-                fields = fields.with(name + ".tree", List.of(map.get("tree").get().shown()))
+                fields = fields.with(
+                                name + ".tree", List.of(map.get("tree").get().shown()))
                         .with(name + ".answers", List.of(answers));
             }
             return value(fields, name, type, map.get("value"), vocabulary);
         }
         if (node.get() instanceof ListNode list) {
-            List<String> terms =
-                    list.items().stream().map(n -> id(type, n.shown(), vocabulary)).toList();
+            List<String> terms = list.items().stream()
+                    .map(n -> id(type, n.shown(), vocabulary))
+                    .toList();
             return terms.size() == 1 ? before.with(name, terms) : before.with(name + ".any", terms);
         }
         String text = node.get().shown().strip();

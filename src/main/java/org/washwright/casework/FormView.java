@@ -41,7 +41,14 @@ record FormView(String title, String titleError, String notes, List<Section> sec
      * @param error what is wrong with the whole group
      */
     record Section(
-            String key, String title, String label, boolean list, boolean open, List<Row> rows, Row model, String error) {}
+            String key,
+            String title,
+            String label,
+            boolean list,
+            boolean open,
+            List<Row> rows,
+            Row model,
+            String error) {}
 
     /** One entry of a group. */
     record Row(String key, List<Field> fields) {}
@@ -196,7 +203,9 @@ record FormView(String title, String titleError, String notes, List<Section> sec
             edition.catalogue().ofKind(t.kind()).values().stream()
                     .filter(term -> !term.isWithdrawn())
                     .forEach(term -> choices.add(new Choice(term.id(), term.name(), term.definition())));
-            if (!value.isEmpty() && !value.equals(FormDocument.NOT_APPLICABLE) && choices.stream().noneMatch(c -> c.id().equals(value))) {
+            if (!value.isEmpty()
+                    && !value.equals(FormDocument.NOT_APPLICABLE)
+                    && choices.stream().noneMatch(c -> c.id().equals(value))) {
                 choices.add(new Choice(value, value + " (not in this edition)", ""));
             }
             return choices;
@@ -239,7 +248,12 @@ record FormView(String title, String titleError, String notes, List<Section> sec
             boolean list = Group.byKey(parts[0]).filter(Group::isList).isPresent();
             int depth = list ? 3 : parts[0].equals("title") || parts[0].equals("notes") ? 1 : 2;
             if (list && parts.length == 2 && parts[1].matches("[0-9]+")) {
-                return name + "." + Group.byKey(parts[0]).orElseThrow().attributes().get(0).name();
+                return name + "."
+                        + Group.byKey(parts[0])
+                                .orElseThrow()
+                                .attributes()
+                                .get(0)
+                                .name();
             }
             return String.join(".", List.of(parts).subList(0, Math.min(depth, parts.length)));
         }
@@ -251,13 +265,15 @@ record FormView(String title, String titleError, String notes, List<Section> sec
             if (group.isEmpty() || parts.length == 1) {
                 return "";
             }
-            String row = group.get().isList() && parts[1].matches("[0-9]+") ? " " + (Integer.parseInt(parts[1]) + 1) : "";
+            String row =
+                    group.get().isList() && parts[1].matches("[0-9]+") ? " " + (Integer.parseInt(parts[1]) + 1) : "";
             String attribute = group.get()
                     .attribute(parts[parts.length - 1])
                     .map(a -> ", " + a.label())
                     .orElse("");
             String start = group.get().label();
-            return start.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + start.substring(1) + row + attribute + ": ";
+            return start.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + start.substring(1) + row + attribute
+                    + ": ";
         }
     }
 }

@@ -152,11 +152,18 @@ class TaskPages {
     private Response play(FormFields fields, String field, Optional<UUID> id, int version) {
         Optional<QuestionTree> tree = edition().trees().values().stream()
                 .filter(t -> field.endsWith("." + t.attribute())
-                        && Group.byFactType(t.type()).filter(g -> field.startsWith(g.key() + ".")).isPresent())
+                        && Group.byFactType(t.type())
+                                .filter(g -> field.startsWith(g.key() + "."))
+                                .isPresent())
                 .findFirst();
         return tree.isEmpty()
                 ? shown(fields, id, version)
-                : asked(tree.get(), field, fields.with(field + ".tree", List.of(tree.get().id())), id, version);
+                : asked(
+                        tree.get(),
+                        field,
+                        fields.with(field + ".tree", List.of(tree.get().id())),
+                        id,
+                        version);
     }
 
     private Response answer(FormFields fields, String about, Optional<UUID> id, int version) {
@@ -201,7 +208,12 @@ class TaskPages {
         }
         Person by = Person.of(caller);
         TaskView saved = id.isPresent()
-                ? tasks.change(caller.workspaceId(), by, id.get(), version, result.task().get())
+                ? tasks.change(
+                        caller.workspaceId(),
+                        by,
+                        id.get(),
+                        version,
+                        result.task().get())
                 : tasks.add(caller.workspaceId(), by, result.task().get());
         return to(saved.id());
     }
@@ -225,8 +237,7 @@ class TaskPages {
         String document = tasks.document(caller.workspaceId(), id);
         EditionView current = editions.requireCurrent(caller.workspaceId());
         Edition edition = editions.content(caller.workspaceId(), current.id());
-        GivenTask.Result read =
-                GivenTask.tried(document.getBytes(java.nio.charset.StandardCharsets.UTF_8), edition);
+        GivenTask.Result read = GivenTask.tried(document.getBytes(java.nio.charset.StandardCharsets.UTF_8), edition);
         return Templates.task(
                 task,
                 read.task().map(t -> TaskSummary.of(t.task(), document, edition)),
@@ -241,8 +252,8 @@ class TaskPages {
     @RolesAllowed({Roles.ENGINEER, Roles.CONSULTANT})
     public Response assess(@PathParam("id") UUID id) {
         try {
-            AssessmentView made = assessments.assess(
-                    caller.workspaceId(), Person.of(caller), id, Wishes.on(assessments.today()));
+            AssessmentView made =
+                    assessments.assess(caller.workspaceId(), Person.of(caller), id, Wishes.on(assessments.today()));
             return Response.seeOther(URI.create("/tasks/" + id + "/assessments/" + made.id()))
                     .build();
         } catch (Invalid refusal) {
@@ -256,7 +267,8 @@ class TaskPages {
 
     private Edition edition() {
         return editions.content(
-                caller.workspaceId(), editions.requireCurrent(caller.workspaceId()).id());
+                caller.workspaceId(),
+                editions.requireCurrent(caller.workspaceId()).id());
     }
 
     private static byte[] bytes(FileUpload upload) {

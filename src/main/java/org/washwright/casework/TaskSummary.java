@@ -53,9 +53,11 @@ record TaskSummary(List<Section> sections, List<String> chips) {
         }
         if (!edition.declaredAttributes().isEmpty()) {
             List<Attribute> declared = List.copyOf(edition.declaredAttributes().values());
-            sections.add(new Section("More", List.of(new Item("", lines(declared, task.declared(), nodes, edition))), ""));
+            sections.add(new Section(
+                    "More", List.of(new Item("", lines(declared, task.declared(), nodes, edition))), ""));
         }
-        return new TaskSummary(List.copyOf(sections), chips.stream().limit(CHIPS).toList());
+        return new TaskSummary(
+                List.copyOf(sections), chips.stream().limit(CHIPS).toList());
     }
 
     private static String remark(Group group, CleaningTask.Entries entries) {
@@ -68,8 +70,7 @@ record TaskSummary(List<Section> sections, List<String> chips) {
         return entries.open() ? "There may be more." : "";
     }
 
-    private static List<Line> lines(
-            List<Attribute> attributes, Map<String, Given> given, Node nodes, Edition edition) {
+    private static List<Line> lines(List<Attribute> attributes, Map<String, Given> given, Node nodes, Edition edition) {
         return attributes.stream()
                 .filter(a -> !a.computed())
                 .map(a -> line(a, Optional.ofNullable(given.get(a.name())), nodes, edition))
@@ -78,13 +79,21 @@ record TaskSummary(List<Section> sections, List<String> chips) {
 
     private static Line line(Attribute attribute, Optional<Given> given, Node nodes, Edition edition) {
         if (given.isEmpty() || given.get().value() instanceof Value.Unknown) {
-            return new Line(attribute.label(), "not known", false, given.map(Given::treePath).orElse(""));
+            return new Line(
+                    attribute.label(),
+                    "not known",
+                    false,
+                    given.map(Given::treePath).orElse(""));
         }
         String shown = attribute.type() instanceof FieldType.NumberType
                 ? typed(nodes, given.get().pointer())
                         .orElseGet(() -> ShownValue.of(edition.catalogue(), given.get(), attribute.type()))
                 : ShownValue.of(edition.catalogue(), given.get(), attribute.type());
-        return new Line(attribute.label(), shown.equals("not applicable") ? "does not apply" : shown, true, given.get().treePath());
+        return new Line(
+                attribute.label(),
+                shown.equals("not applicable") ? "does not apply" : shown,
+                true,
+                given.get().treePath());
     }
 
     /** The text at a place of the document, where it is a single value. */
@@ -94,7 +103,9 @@ record TaskSummary(List<Section> sections, List<String> chips) {
             String key = step.replace("~1", "/").replace("~0", "~");
             node = node.flatMap(n -> n instanceof Node.MapNode map
                     ? map.get(key)
-                    : n instanceof Node.ListNode list && key.matches("[0-9]{1,4}") && Integer.parseInt(key) < list.items().size()
+                    : n instanceof Node.ListNode list
+                                    && key.matches("[0-9]{1,4}")
+                                    && Integer.parseInt(key) < list.items().size()
                             ? Optional.of(list.items().get(Integer.parseInt(key)))
                             : Optional.empty());
         }
@@ -105,7 +116,8 @@ record TaskSummary(List<Section> sections, List<String> chips) {
 
     private static Optional<String> chip(Item item) {
         String text = item.lines().stream()
-                .filter(l -> l.known() && !List.of("yes", "no", "does not apply").contains(l.value()))
+                .filter(l ->
+                        l.known() && !List.of("yes", "no", "does not apply").contains(l.value()))
                 .map(Line::value)
                 .collect(Collectors.joining(", "));
         return text.isEmpty() ? Optional.empty() : Optional.of(text);

@@ -52,8 +52,7 @@ class TasksApi {
     }
 
     /** A task with its document in plain JSON. */
-    record TaskEnvelope(
-            UUID id, String title, TaskView.Act created, TaskView.Act changed, int version, Object task) {}
+    record TaskEnvelope(UUID id, String title, TaskView.Act created, TaskView.Act changed, int version, Object task) {}
 
     @GET
     @Operation(summary = "Cleaning tasks of the workspace, changed last first")
@@ -73,8 +72,7 @@ class TasksApi {
     @APIResponse(responseCode = "201", description = "The task with its ETag.")
     @APIResponse(responseCode = "422", description = "Every error with its place; nothing was stored.")
     public Response add(byte[] document) {
-        TaskView made =
-                tasks.add(caller.workspaceId(), Person.of(caller), GivenTask.read(document, vocabulary()));
+        TaskView made = tasks.add(caller.workspaceId(), Person.of(caller), GivenTask.read(document, vocabulary()));
         return Response.created(URI.create("/api/tasks/" + made.id()))
                 .entity(envelope(made))
                 .tag(Tags.of(made.version()))
@@ -150,6 +148,7 @@ class TasksApi {
 
     private Edition vocabulary() {
         return editions.content(
-                caller.workspaceId(), editions.requireCurrent(caller.workspaceId()).id());
+                caller.workspaceId(),
+                editions.requireCurrent(caller.workspaceId()).id());
     }
 }

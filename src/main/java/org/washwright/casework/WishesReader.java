@@ -40,15 +40,21 @@ final class WishesReader {
     static Wishes read(MapReader map, String today, Diagnostics diagnostics) {
         List<ProblemError> more = new ArrayList<>();
         Map<String, Double> weights = new TreeMap<>();
-        map.entries("weights").forEach(e -> MapReader.number(e.value(), diagnostics).ifPresent(w -> {
-            if (w < 0) {
-                more.add(ProblemError.at(
-                        e.keyPlace().pointer(), e.value().shown(), "A weight is not negative.", "Write 0 or more.", "out-of-range"));
-            }
-            weights.put(e.key(), w);
-        }));
+        map.entries("weights")
+                .forEach(e -> MapReader.number(e.value(), diagnostics).ifPresent(w -> {
+                    if (w < 0) {
+                        more.add(ProblemError.at(
+                                e.keyPlace().pointer(),
+                                e.value().shown(),
+                                "A weight is not negative.",
+                                "Write 0 or more.",
+                                "out-of-range"));
+                    }
+                    weights.put(e.key(), w);
+                }));
         Map<String, String> assumptions = new TreeMap<>();
-        map.entries("assumptions").forEach(e -> assumptions.put(e.key(), e.value().shown()));
+        map.entries("assumptions")
+                .forEach(e -> assumptions.put(e.key(), e.value().shown()));
         String asOf = map.text("asOf");
         if (!asOf.isEmpty() && !isDate(asOf)) {
             more.add(ProblemError.at("/asOf", asOf, "This is no date.", "Write for instance 2026-01-31.", "bad-date"));
@@ -59,7 +65,11 @@ final class WishesReader {
             number = seed.matches("[0-9]{1,16}") ? Long.parseLong(seed) : -1;
             if (number < 0 || number > LARGEST) {
                 more.add(ProblemError.at(
-                        "/seed", seed, "The seed is no whole number from 0 to " + LARGEST + ".", "Leave it out, or write one.", "out-of-range"));
+                        "/seed",
+                        seed,
+                        "The seed is no whole number from 0 to " + LARGEST + ".",
+                        "Leave it out, or write one.",
+                        "out-of-range"));
             }
         }
         map.noMore();

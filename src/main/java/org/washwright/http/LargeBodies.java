@@ -19,9 +19,7 @@ class LargeBodies {
     private final ProblemAnswers answers;
     private final long limit;
 
-    LargeBodies(
-            ProblemAnswers answers,
-            @ConfigProperty(name = "quarkus.http.limits.max-body-size") MemorySize limit) {
+    LargeBodies(ProblemAnswers answers, @ConfigProperty(name = "quarkus.http.limits.max-body-size") MemorySize limit) {
         this.answers = answers;
         this.limit = limit.asLongValue();
     }

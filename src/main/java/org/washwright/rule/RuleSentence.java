@@ -112,15 +112,15 @@ public record RuleSentence(List<String> when, List<Said> then) {
         private String pattern(int i) {
             Pattern p = rule.patterns().get(i);
             String type = p.type().name();
-            boolean bare = p.condition() instanceof Condition.All all && all.parts().isEmpty();
+            boolean bare =
+                    p.condition() instanceof Condition.All all && all.parts().isEmpty();
             boolean concluded = type.equals(FactTypes.CONCLUSION);
             String head = concluded ? "it is concluded" : thing(i);
-            String start =
-                    switch (p.sign()) {
-                        case POSITIVE -> head;
-                        case EXISTS -> concluded ? head : "at least one " + head;
-                        case NOT -> concluded ? "it is not concluded" : "no " + head;
-                    };
+            String start = switch (p.sign()) {
+                case POSITIVE -> head;
+                case EXISTS -> concluded ? head : "at least one " + head;
+                case NOT -> concluded ? "it is not concluded" : "no " + head;
+            };
             if (isAnyProcess(p)) {
                 return "any " + head;
             }
@@ -132,7 +132,9 @@ public record RuleSentence(List<String> when, List<Said> then) {
         }
 
         private static Condition single(Condition condition) {
-            return condition instanceof Condition.All all && all.parts().size() == 1 ? all.parts().get(0) : condition;
+            return condition instanceof Condition.All all && all.parts().size() == 1
+                    ? all.parts().get(0)
+                    : condition;
         }
 
         private static boolean isAnyProcess(Pattern p) {
@@ -183,15 +185,14 @@ public record RuleSentence(List<String> when, List<Said> then) {
         }
 
         private String demand(Condition.Test t) {
-            String sign =
-                    switch (t.op()) {
-                        case EQ, IN -> "is ";
-                        case NE, NOT_IN -> "is not ";
-                        case LT -> "is below ";
-                        case LE -> "is at most ";
-                        case GT -> "is above ";
-                        case GE -> "is at least ";
-                    };
+            String sign = switch (t.op()) {
+                case EQ, IN -> "is ";
+                case NE, NOT_IN -> "is not ";
+                case LT -> "is below ";
+                case LE -> "is at most ";
+                case GT -> "is above ";
+                case GE -> "is at least ";
+            };
             return sign + operand(t);
         }
 
@@ -257,14 +258,13 @@ public record RuleSentence(List<String> when, List<Said> then) {
                         + c.subject().map(s -> ", about " + the(s)).orElse("");
             }
             if (effect instanceof Effect.RuleOut r) {
-                String as =
-                        switch (r.role()) {
-                            case MAIN -> " as main cleaning";
-                            case ALONE -> " as the only cleaning";
-                            case FIRST -> " as first cleaning";
-                            case LAST -> " as last cleaning";
-                            case ANYWHERE -> " anywhere in the line";
-                        };
+                String as = switch (r.role()) {
+                    case MAIN -> " as main cleaning";
+                    case ALONE -> " as the only cleaning";
+                    case FIRST -> " as first cleaning";
+                    case LAST -> " as last cleaning";
+                    case ANYWHERE -> " anywhere in the line";
+                };
                 return "rule out " + target(r.target()) + as;
             }
             if (effect instanceof Effect.Score s) {

@@ -27,8 +27,8 @@ class Compiler {
     private static final int WAITING = 32;
 
     private final Recent<CompletableFuture<Assessor>> ready = new Recent<>(KEPT);
-    private final ExecutorService thread = new ThreadPoolExecutor(
-            1, 1, 0, TimeUnit.SECONDS, new ArrayBlockingQueue<>(WAITING), task -> {
+    private final ExecutorService thread =
+            new ThreadPoolExecutor(1, 1, 0, TimeUnit.SECONDS, new ArrayBlockingQueue<>(WAITING), task -> {
                 Thread made = new Thread(task, "edition-compiler");
                 made.setDaemon(true);
                 made.setContextClassLoader(Compiler.class.getClassLoader());

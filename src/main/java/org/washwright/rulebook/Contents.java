@@ -49,7 +49,8 @@ record Contents(
                 .filter(f -> f.endsWith(".csv"))
                 .toList();
         counts.add(new Count("rules", edition.rules().size(), "/rules"));
-        counts.add(new Count("of them over the composed line", edition.lineRules().size(), "/rules"));
+        counts.add(
+                new Count("of them over the composed line", edition.lineRules().size(), "/rules"));
         counts.add(new Count("tables", tables.stream().distinct().count(), "/rules"));
         counts.add(new Count("rows in tables", tables.size(), "/rules"));
         counts.add(new Count("processes", catalogue.leaves().size(), "/glossary#processes"));
@@ -65,9 +66,7 @@ record Contents(
                 .sorted(Map.Entry.comparingByValue(Comparator.reverseOrder()))
                 .toList()) {
             counts.add(new Count(
-                    kind.getValue(),
-                    catalogue.ofKind(kind.getKey()).size(),
-                    "/glossary#kind-" + kind.getKey()));
+                    kind.getValue(), catalogue.ofKind(kind.getKey()).size(), "/glossary#kind-" + kind.getKey()));
         }
         counts.add(new Count("question trees", edition.trees().size(), "/trees"));
         return counts;
@@ -88,10 +87,7 @@ record Contents(
         return edition.assumptions().values().stream()
                 .map(a -> new Assumed(
                         a.label(),
-                        ValueText.of(
-                                edition.catalogue(),
-                                a.value(),
-                                FieldType.number(a.dimension())),
+                        ValueText.of(edition.catalogue(), a.value(), FieldType.number(a.dimension())),
                         source(edition, a.source())))
                 .toList();
     }

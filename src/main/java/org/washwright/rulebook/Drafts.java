@@ -50,7 +50,11 @@ class Drafts {
         }
         if (files.files().isEmpty()) {
             throw new Invalid(List.of(ProblemError.at(
-                    "", "", "The bundle holds no file of an edition.", "Put edition.yaml and its folders in.", "empty-bundle")));
+                    "",
+                    "",
+                    "The bundle holds no file of an edition.",
+                    "Put edition.yaml and its folders in.",
+                    "empty-bundle")));
         }
         return files;
     }

@@ -14,13 +14,14 @@ final class EditionSentence {
                     + " these files from being read as an edition.";
         }
         if (edition.isReleased()) {
-            boolean now = current.map(EditionView::id).filter(edition.id()::equals).isPresent();
+            boolean now =
+                    current.map(EditionView::id).filter(edition.id()::equals).isPresent();
             return now
                     ? "This edition answers new tasks: " + holds + "."
                     : "An earlier edition: " + holds + ". It still stands behind the answers it gave.";
         }
         return edition.asked()
-                .map(asked -> asked.by() + " asks for a review of this draft: " + holds + ".")
+                .map(asked -> "A draft that waits for a reviewer, asked for by " + asked.by() + ": " + holds + ".")
                 .orElse("A draft that answers no task yet: " + holds + ".");
     }
 }

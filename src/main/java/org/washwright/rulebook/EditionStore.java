@@ -47,8 +47,7 @@ class EditionStore {
     }
 
     private StoredEdition find(UUID workspace, UUID id, LockModeType lock) {
-        return store.createQuery(
-                        "from StoredEdition where workspaceId = :workspace and id = :id", StoredEdition.class)
+        return store.createQuery("from StoredEdition where workspaceId = :workspace and id = :id", StoredEdition.class)
                 .setParameter("workspace", workspace)
                 .setParameter("id", id)
                 .setLockMode(lock)
@@ -82,7 +81,8 @@ class EditionStore {
     int nextNumber(Rulebook rulebook) {
         store.lock(rulebook, LockModeType.PESSIMISTIC_WRITE);
         return store.createQuery(
-                        "select coalesce(max(number), 0) + 1 from StoredEdition where rulebook = :rulebook", Integer.class)
+                        "select coalesce(max(number), 0) + 1 from StoredEdition where rulebook = :rulebook",
+                        Integer.class)
                 .setParameter("rulebook", rulebook)
                 .getSingleResult();
     }
@@ -103,14 +103,15 @@ class EditionStore {
                 .setParameter("workspace", edition.workspaceId)
                 .setParameter("edition", edition.id)
                 .executeUpdate();
-        files.files().forEach((path, bytes) -> store.createNativeQuery(
-                        "INSERT INTO edition_file (edition_id, workspace_id, path, bytes)"
-                                + " VALUES (:edition, :workspace, :path, :bytes)")
-                .setParameter("edition", edition.id)
-                .setParameter("workspace", edition.workspaceId)
-                .setParameter("path", path)
-                .setParameter("bytes", bytes)
-                .executeUpdate());
+        files.files()
+                .forEach((path, bytes) -> store.createNativeQuery(
+                                "INSERT INTO edition_file (edition_id, workspace_id, path, bytes)"
+                                        + " VALUES (:edition, :workspace, :path, :bytes)")
+                        .setParameter("edition", edition.id)
+                        .setParameter("workspace", edition.workspaceId)
+                        .setParameter("path", path)
+                        .setParameter("bytes", bytes)
+                        .executeUpdate());
     }
 
     EditionFiles files(StoredEdition edition) {

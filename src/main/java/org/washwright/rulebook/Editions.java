@@ -61,8 +61,8 @@ public class Editions {
     public Edition content(UUID workspace, UUID id) {
         return reading(workspace, id)
                 .edition()
-                .orElseThrow(() -> new Conflict("The files of this edition have errors; mend them first, see its"
-                        + " diagnostics."));
+                .orElseThrow(() -> new Conflict(
+                        "The files of this edition have errors; mend them first, see its" + " diagnostics."));
     }
 
     /** The raw files of an edition. */

@@ -43,8 +43,7 @@ record Finding(boolean error, String place, String line, String value, String te
                 .entrySet()
                 .stream()
                 .map(e -> new File(
-                        e.getKey(),
-                        e.getValue().stream().map(d -> of(d, files)).toList()))
+                        e.getKey(), e.getValue().stream().map(d -> of(d, files)).toList()))
                 .toList();
     }
 

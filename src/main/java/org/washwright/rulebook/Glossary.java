@@ -87,10 +87,11 @@ record Glossary(List<Section> sections, List<Branch> processes) {
     private static List<Branch> below(Catalogue catalogue, String parent) {
         return catalogue.processes().values().stream()
                 .filter(p -> p.parent().equals(parent) && !p.term().isWithdrawn())
-                .sorted(Comparator.comparing(ProcessTerm::group).reversed().thenComparing(p -> p.term()
-                        .name()))
-                .map(p -> new Branch(
-                        p.id(), p.term().name(), p.group(), p.term().definition(), below(catalogue, p.id())))
+                .sorted(Comparator.comparing(ProcessTerm::group)
+                        .reversed()
+                        .thenComparing(p -> p.term().name()))
+                .map(p ->
+                        new Branch(p.id(), p.term().name(), p.group(), p.term().definition(), below(catalogue, p.id())))
                 .toList();
     }
 
@@ -165,8 +166,7 @@ record Glossary(List<Section> sections, List<Branch> processes) {
     }
 
     private static Piece piece(Catalogue catalogue, String kind, String id) {
-        return new Piece(
-                catalogue.name(kind, id), catalogue.term(kind, id).isPresent() ? kind + "-" + id : "");
+        return new Piece(catalogue.name(kind, id), catalogue.term(kind, id).isPresent() ? kind + "-" + id : "");
     }
 
     private static List<Says> stage(Catalogue catalogue, StageTerm stage) {

@@ -56,8 +56,8 @@ record RuleFile(String name, String title, boolean table, List<RuleCard> rules) 
     }
 
     private static String title(String name, EditionFiles files) {
-        String last = name.substring(name.lastIndexOf('/') + 1, name.lastIndexOf('.'))
-                .replace('-', ' ');
+        String last =
+                name.substring(name.lastIndexOf('/') + 1, name.lastIndexOf('.')).replace('-', ' ');
         String plain = last.substring(0, 1).toUpperCase(Locale.ROOT) + last.substring(1);
         if (!name.endsWith(TABLE)) {
             return plain;

@@ -248,10 +248,6 @@ class RulebookPages {
                 Paged<EditionView> editions, Optional<EditionView> current, Part part, List<ProblemError> errors);
 
         static native TemplateInstance overview(
-                EditionView edition,
-                String sentence,
-                Optional<Contents> contents,
-                Steps steps,
-                Refusal refusal);
+                EditionView edition, String sentence, Optional<Contents> contents, Steps steps, Refusal refusal);
     }
 }

@@ -58,7 +58,10 @@ class StarterRulebook {
             if (reading.errors() > 0) {
                 String found = String.join(
                         System.lineSeparator(),
-                        reading.diagnostics().stream().limit(SHOWN).map(Object::toString).toList());
+                        reading.diagnostics().stream()
+                                .limit(SHOWN)
+                                .map(Object::toString)
+                                .toList());
                 throw new IllegalStateException("The starter rulebook has errors, so no task could be answered. Mend it"
                         + " or name another folder by washwright.rulebook.starter." + System.lineSeparator() + found);
             }
@@ -78,7 +81,8 @@ class StarterRulebook {
         editions.current(workspace)
                 .ifPresent(edition -> editions.ready(workspace, edition.id()).whenComplete((assessor, failure) -> {
                     if (failure != null) {
-                        LOG.error("The current edition could not be made ready; tasks can't be answered by it.", failure);
+                        LOG.error(
+                                "The current edition could not be made ready; tasks can't be answered by it.", failure);
                     }
                 }));
     }
@@ -95,7 +99,9 @@ class StarterRulebook {
             }
         } catch (IOException e) {
             throw new UncheckedIOException(
-                    "The starter rulebook could not be read from " + folder.map(Path::toString).orElse(FOLDER), e);
+                    "The starter rulebook could not be read from "
+                            + folder.map(Path::toString).orElse(FOLDER),
+                    e);
         }
         if (found.isEmpty() || diagnostics.hasErrors()) {
             throw new IllegalStateException("The starter rulebook in "

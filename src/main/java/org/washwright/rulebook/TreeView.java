@@ -75,9 +75,7 @@ record TreeView(
                                     : g.label() + ", " + attribute().label())
                             .orElse(""),
                     tree.basis().word(),
-                    tree.sources().stream()
-                            .map(c -> RuleView.cited(edition, c))
-                            .toList(),
+                    tree.sources().stream().map(c -> RuleView.cited(edition, c)).toList(),
                     tree.questions().size(),
                     first);
         }
@@ -115,8 +113,9 @@ record TreeView(
 
         private List<Proposal> proposals(Value value) {
             FieldType type = attribute().type();
-            SortedSet<String> terms =
-                    value instanceof Value.OneOf o ? o.terms() : value instanceof Value.AllOf a ? a.terms() : new TreeSet<>();
+            SortedSet<String> terms = value instanceof Value.OneOf o
+                    ? o.terms()
+                    : value instanceof Value.AllOf a ? a.terms() : new TreeSet<>();
             if (terms.isEmpty() || !(type instanceof FieldType.TermType t) || t.isFlag()) {
                 return List.of(new Proposal("", "", ValueText.of(edition.catalogue(), value, type)));
             }

@@ -41,7 +41,9 @@ public final class TaskSchema {
         Map<String, Object> schema = new LinkedHashMap<>();
         schema.put("$schema", DIALECT);
         schema.put("title", "Cleaning task");
-        schema.put("description", "What is left out is not known. A term may be written by its id, its name or a synonym.");
+        schema.put(
+                "description",
+                "What is left out is not known. A term may be written by its id, its name or a synonym.");
         schema.putAll(map(properties));
         schema.put("required", List.of("title"));
         schema.put("$defs", definitions);
@@ -50,9 +52,7 @@ public final class TaskSchema {
 
     private Object group(Group group) {
         Map<String, Object> attributes = new LinkedHashMap<>();
-        group.attributes().stream()
-                .filter(a -> !a.computed())
-                .forEach(a -> attributes.put(a.name(), value(a)));
+        group.attributes().stream().filter(a -> !a.computed()).forEach(a -> attributes.put(a.name(), value(a)));
         if (!group.isList()) {
             return anyOf(map(attributes), constant(UNKNOWN));
         }
@@ -97,7 +97,8 @@ public final class TaskSchema {
     private Object term(String kind) {
         String name = "term-" + kind;
         definitions.computeIfAbsent(name, key -> {
-            List<String> words = new ArrayList<>(vocabulary.words(kind).stream().sorted().toList());
+            List<String> words =
+                    new ArrayList<>(vocabulary.words(kind).stream().sorted().toList());
             words.add(UNKNOWN);
             words.add(NOT_APPLICABLE);
             Map<String, Object> several = new LinkedHashMap<>();
@@ -113,7 +114,8 @@ public final class TaskSchema {
             Map<String, Object> properties = new LinkedHashMap<>();
             properties.put("value", true);
             properties.put(
-                    "tree", Map.of("enum", vocabulary.treeIds().stream().sorted().toList()));
+                    "tree",
+                    Map.of("enum", vocabulary.treeIds().stream().sorted().toList()));
             properties.put("answers", Map.of("type", "array", "items", Map.of("type", "string")));
             return map(properties);
         });
@@ -125,7 +127,9 @@ public final class TaskSchema {
             definitions.computeIfAbsent(
                     name,
                     key -> anyOf(
-                            Map.of("type", "boolean"), Map.of("enum", List.of("yes", "no", "true", "false")), nothing()));
+                            Map.of("type", "boolean"),
+                            Map.of("enum", List.of("yes", "no", "true", "false")),
+                            nothing()));
         }
         return Map.of("$ref", "#/$defs/" + name);
     }

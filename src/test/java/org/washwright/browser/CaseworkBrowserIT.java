@@ -56,7 +56,8 @@ class CaseworkBrowserIT {
             page.waitForURL(url -> url.contains("/assessments/"));
             check(session, "assessment", width);
             String assessment = page.url();
-            page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("See every reason")).click();
+            page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("See every reason"))
+                    .click();
             page.waitForURL("**/trace");
             check(session, "trace", width);
             Locator rule = page.locator("a.rule-id").first();
@@ -96,7 +97,8 @@ class CaseworkBrowserIT {
             page.navigate("/glossary");
             page.getByLabel("Find a word").fill("oil");
             page.keyboard().press("Enter");
-            assertThat(page.getByRole(AriaRole.STATUS).filter(new Locator.FilterOptions().setHasText("words for"))).isVisible();
+            assertThat(page.getByRole(AriaRole.STATUS).filter(new Locator.FilterOptions().setHasText("words for")))
+                    .isVisible();
             check(session, "glossary", width);
             assertTrue(page.url().contains("q=oil"));
             session.assertQuiet();
@@ -114,6 +116,7 @@ class CaseworkBrowserIT {
     }
 
     private static Locator button(Page page, String name) {
-        return page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(false));
+        return page.getByRole(
+                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(false));
     }
 }

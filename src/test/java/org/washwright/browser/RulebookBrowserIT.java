@@ -23,7 +23,11 @@ class RulebookBrowserIT {
             Page page = session.page();
             page.navigate("/rulebooks");
             check(session, "rulebooks-" + width);
-            page.getByText("answers tasks now").locator("xpath=ancestor::tr").getByRole(AriaRole.LINK).first().click();
+            page.getByText("answers tasks now")
+                    .locator("xpath=ancestor::tr")
+                    .getByRole(AriaRole.LINK)
+                    .first()
+                    .click();
             String edition = page.url();
             check(session, "rulebook-" + width);
             page.navigate(edition + "/rules");
@@ -69,14 +73,17 @@ class RulebookBrowserIT {
         try (BrowserSession session = BrowserSession.open().signIn("consultant")) {
             Page page = session.page();
             page.navigate("/rulebooks");
-            upload(page, Bundle.starter().with("rules/extra.drl", "// for a test\n").zip(), "Bring it in");
+            upload(
+                    page,
+                    Bundle.starter().with("rules/extra.drl", "// for a test\n").zip(),
+                    "Bring it in");
             assertThat(page.getByText("A draft that answers no task yet")).isVisible();
             edition = page.url();
             check(session, "rulebook-draft-1280");
             page.getByLabel("What changed and why").fill("A note in the lines file.");
             page.getByLabel("What changed and why").press("Tab");
             page.keyboard().press("Enter");
-            assertThat(page.getByText("asks for a review of this draft")).isVisible();
+            assertThat(page.getByText("A draft that waits for a reviewer")).isVisible();
         }
         for (int width : new int[] {390, 1280}) {
             try (BrowserSession session = BrowserSession.open(width, 900).signIn("reviewer")) {
@@ -89,16 +96,19 @@ class RulebookBrowserIT {
             page.navigate(edition);
             page.getByLabel("What was checked").fill("Read what is new.");
             page.getByLabel("Release it for good").check();
-            page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Release")).click();
+            page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Release"))
+                    .click();
             assertThat(page.getByText("This edition answers new tasks"))
-                    .isVisible(new com.microsoft.playwright.assertions.LocatorAssertions.IsVisibleOptions().setTimeout(60_000));
+                    .isVisible(new com.microsoft.playwright.assertions.LocatorAssertions.IsVisibleOptions()
+                            .setTimeout(60_000));
             check(session, "rulebook-released-1280");
         }
     }
 
     private static void upload(Page page, byte[] zip, String button) {
         page.getByLabel("Bundle of an edition").setInputFiles(new FilePayload("bundle.zip", "application/zip", zip));
-        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(button)).click();
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(button))
+                .click();
     }
 
     private static void check(BrowserSession session, String name) {

@@ -46,7 +46,8 @@ class RuleSentenceTest {
     void numbers_things_of_one_type_and_names_what_they_are_compared_with() {
         String words = words("LN-01");
         assertTrue(words.contains("; and stage 1: reaction of the bath is basic"), words);
-        assertTrue(words.contains("stage 2: main cleaning is yes and position is above the position of stage 1"), words);
+        assertTrue(
+                words.contains("stage 2: main cleaning is yes and position is above the position of stage 1"), words);
         assertTrue(words.contains("between stage 1 and stage 2"), words);
     }
 

@@ -23,8 +23,8 @@ public final class Bundle {
     /** The starter rulebook as it ships. */
     public static Bundle starter() {
         try {
-            return new Bundle(new TreeMap<>(
-                    EditionFiles.ofFolder(Path.of("rules/starter"), new Diagnostics()).files()));
+            return new Bundle(new TreeMap<>(EditionFiles.ofFolder(Path.of("rules/starter"), new Diagnostics())
+                    .files()));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -62,7 +62,8 @@ class EditionsApiTest {
     @Test
     void a_bundle_comes_back_byte_for_byte() {
         byte[] zip = Bundle.starter().zip();
-        JsonPath made = upload("consultant", zip).then().statusCode(201).extract().jsonPath();
+        JsonPath made =
+                upload("consultant", zip).then().statusCode(201).extract().jsonPath();
         byte[] back = as("reader")
                 .get("/api/editions/" + made.getString("id") + "/bundle")
                 .then()
@@ -78,7 +79,9 @@ class EditionsApiTest {
     @Test
     void a_draft_with_errors_is_kept_and_every_error_told_with_file_line_column_and_advice() {
         Bundle broken = Bundle.starter()
-                .with("rules/broken.drl", "rule \"x\"\n  @id(\"X-1\")\nwhen\n  Materiel(porous == true)\nthen\n  shout(\"a\");\nend\n");
+                .with(
+                        "rules/broken.drl",
+                        "rule \"x\"\n  @id(\"X-1\")\nwhen\n  Materiel(porous == true)\nthen\n  shout(\"a\");\nend\n");
         String id = upload("consultant", broken.zip())
                 .then()
                 .statusCode(201)
@@ -97,7 +100,11 @@ class EditionsApiTest {
                 .body("errors.advice", everyItem(not(equalTo(""))))
                 .body("errors.value", hasItem("Materiel"))
                 .body("errors.code", hasItem("unknown-type"));
-        as("engineer").get("/api/editions/" + id + "/rules").then().statusCode(409).contentType(PROBLEM);
+        as("engineer")
+                .get("/api/editions/" + id + "/rules")
+                .then()
+                .statusCode(409)
+                .contentType(PROBLEM);
         as("consultant")
                 .contentType("application/json")
                 .header("If-Match", "\"v0\"")
@@ -109,7 +116,15 @@ class EditionsApiTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"../edition.yaml", "rules/../../x.drl", "/edition.yaml", "rules\\x.drl", "C:/edition.yaml", "run.sh"})
+    @ValueSource(
+            strings = {
+                "../edition.yaml",
+                "rules/../../x.drl",
+                "/edition.yaml",
+                "rules\\x.drl",
+                "C:/edition.yaml",
+                "run.sh"
+            })
     void a_bundle_with_a_name_that_is_no_file_of_an_edition_is_refused_whole(String name) throws SQLException {
         long before = rows();
         upload("consultant", Bundle.zipOf(name, "name: x"))
@@ -129,7 +144,10 @@ class EditionsApiTest {
                 .statusCode(422)
                 .body("errors[0].code", equalTo("broken-zip"));
         upload("consultant", new byte[0]).then().statusCode(422);
-        upload("consultant", Bundle.zipOf("README.md", "x")).then().statusCode(422).body("errors[0].code", equalTo("empty-bundle"));
+        upload("consultant", Bundle.zipOf("README.md", "x"))
+                .then()
+                .statusCode(422)
+                .body("errors[0].code", equalTo("empty-bundle"));
         given().spec(SignedInBrowser.bearer("consultant"))
                 .contentType("application/json")
                 .body("{}")
@@ -140,14 +158,27 @@ class EditionsApiTest {
     }
 
     @Test
-    void an_edition_goes_from_draft_to_review_to_release_by_another_person_and_never_changes_then() throws SQLException {
+    void an_edition_goes_from_draft_to_review_to_release_by_another_person_and_never_changes_then()
+            throws SQLException {
         others.inDemo("both", Roles.CONSULTANT, Roles.REVIEWER);
-        Response made = upload("both", Bundle.starter().with("rules/added.drl", "// nothing yet\n").zip());
-        String id = made.then().statusCode(201).header("ETag", "\"v0\"").extract().path("id");
+        Response made = upload(
+                "both",
+                Bundle.starter().with("rules/added.drl", "// nothing yet\n").zip());
+        String id =
+                made.then().statusCode(201).header("ETag", "\"v0\"").extract().path("id");
         String at = "/api/editions/" + id;
 
-        step("reviewer", at + "/release", "\"v0\"").then().statusCode(409).body("detail", containsString("asked for a review"));
-        as("both").contentType("application/json").body("{}").post(at + "/review").then().statusCode(428).contentType(PROBLEM);
+        step("reviewer", at + "/release", "\"v0\"")
+                .then()
+                .statusCode(409)
+                .body("detail", containsString("asked for a review"));
+        as("both")
+                .contentType("application/json")
+                .body("{}")
+                .post(at + "/review")
+                .then()
+                .statusCode(428)
+                .contentType(PROBLEM);
         step("both", at + "/review", "\"v7\"").then().statusCode(412).contentType(PROBLEM);
         step("both", at + "/review", "*").then().statusCode(412);
         step("engineer", at + "/review", "\"v0\"").then().statusCode(403);
@@ -160,7 +191,11 @@ class EditionsApiTest {
                 .extract()
                 .header("ETag");
 
-        step("both", at + "/release", asked).then().statusCode(403).contentType(PROBLEM).body("detail", containsString("what they wrote"));
+        step("both", at + "/release", asked)
+                .then()
+                .statusCode(403)
+                .contentType(PROBLEM)
+                .body("detail", containsString("what they wrote"));
         step("consultant", at + "/release", asked).then().statusCode(403);
         step("reviewer", at + "/release", asked)
                 .then()
@@ -169,7 +204,13 @@ class EditionsApiTest {
                 .body("number", greaterThan(1))
                 .body("released.by", equalTo("reviewer"));
 
-        as("both").contentType(ZIP).header("If-Match", asked).body(Bundle.starter().zip()).put(at + "/bundle").then().statusCode(409);
+        as("both")
+                .contentType(ZIP)
+                .header("If-Match", asked)
+                .body(Bundle.starter().zip())
+                .put(at + "/bundle")
+                .then()
+                .statusCode(409);
         step("reviewer", at + "/release", asked).then().statusCode(409);
         for (String change : new String[] {
             "UPDATE edition SET title = 'other' WHERE id = '" + id + "'",
@@ -177,7 +218,8 @@ class EditionsApiTest {
             "DELETE FROM edition WHERE id = '" + id + "'",
             "UPDATE edition_file SET bytes = '' WHERE edition_id = '" + id + "' AND path = 'edition.yaml'",
             "DELETE FROM edition_file WHERE edition_id = '" + id + "'",
-            "INSERT INTO edition_file SELECT id, workspace_id, 'rules/new.drl', '' FROM edition WHERE id = '" + id + "'",
+            "INSERT INTO edition_file SELECT id, workspace_id, 'rules/new.drl', '' FROM edition WHERE id = '" + id
+                    + "'",
             "TRUNCATE edition_file",
             "TRUNCATE edition CASCADE"
         }) {
@@ -189,7 +231,11 @@ class EditionsApiTest {
 
     @Test
     void the_database_itself_lets_nobody_release_what_they_wrote() throws SQLException {
-        String id = upload("consultant", Bundle.starter().zip()).then().statusCode(201).extract().path("id");
+        String id = upload("consultant", Bundle.starter().zip())
+                .then()
+                .statusCode(201)
+                .extract()
+                .path("id");
         SQLException refusal = assertThrows(
                 SQLException.class,
                 () -> run("UPDATE edition SET state = 'released', number = 999, released_at = now(),"
@@ -199,8 +245,16 @@ class EditionsApiTest {
 
     @Test
     void replacing_the_files_takes_back_the_request_for_a_review() {
-        String id = upload("consultant", Bundle.starter().zip()).then().statusCode(201).extract().path("id");
-        String asked = step("consultant", "/api/editions/" + id + "/review", "\"v0\"").then().statusCode(200).extract().header("ETag");
+        String id = upload("consultant", Bundle.starter().zip())
+                .then()
+                .statusCode(201)
+                .extract()
+                .path("id");
+        String asked = step("consultant", "/api/editions/" + id + "/review", "\"v0\"")
+                .then()
+                .statusCode(200)
+                .extract()
+                .header("ETag");
         as("consultant")
                 .contentType(ZIP)
                 .header("If-Match", asked)
@@ -226,7 +280,11 @@ class EditionsApiTest {
                 .body("items.line", everyItem(greaterThan(0)))
                 .header("ETag", notNullValue());
         assertTrue(page.headers().getValues("Link").toString().contains("rel=\"next\""));
-        as("reader").header("If-None-Match", page.header("ETag")).get("/api/editions/" + id + "/rules?size=5").then().statusCode(304);
+        as("reader")
+                .header("If-None-Match", page.header("ETag"))
+                .get("/api/editions/" + id + "/rules?size=5")
+                .then()
+                .statusCode(304);
         as("reader")
                 .get("/api/editions/" + id + "/rules?size=5000&page=-1")
                 .then()
@@ -240,13 +298,22 @@ class EditionsApiTest {
         upload("consultant", Bundle.starter().zip()).then().statusCode(201);
         Response list = as("engineer").get("/api/editions?size=1");
         list.then().statusCode(200).body("items.size()", equalTo(1)).body("total", greaterThan(1));
-        as("engineer").header("If-None-Match", list.header("ETag")).get("/api/editions?size=1").then().statusCode(304);
+        as("engineer")
+                .header("If-None-Match", list.header("ETag"))
+                .get("/api/editions?size=1")
+                .then()
+                .statusCode(304);
     }
 
     @Test
     void only_a_consultant_uploads() {
         upload("engineer", Bundle.starter().zip()).then().statusCode(403).contentType(PROBLEM);
-        given().contentType(ZIP).body(Bundle.starter().zip()).post("/api/editions").then().statusCode(401).contentType(PROBLEM);
+        given().contentType(ZIP)
+                .body(Bundle.starter().zip())
+                .post("/api/editions")
+                .then()
+                .statusCode(401)
+                .contentType(PROBLEM);
     }
 
     @Test
@@ -254,7 +321,11 @@ class EditionsApiTest {
         others.withPerson("across", "stranger");
         String id = starter().getString("id");
         for (String rest : new String[] {"", "/diagnostics", "/bundle", "/rules"}) {
-            as("stranger").get("/api/editions/" + id + rest).then().statusCode(404).contentType(PROBLEM);
+            as("stranger")
+                    .get("/api/editions/" + id + rest)
+                    .then()
+                    .statusCode(404)
+                    .contentType(PROBLEM);
         }
         step("stranger", "/api/editions/" + id + "/release", "\"v0\"").then().statusCode(404);
         step("stranger", "/api/editions/" + id + "/review", "\"v0\"").then().statusCode(404);
@@ -265,14 +336,28 @@ class EditionsApiTest {
     @Test
     void a_body_that_is_too_large_is_told_as_a_problem_before_it_is_read() throws SQLException {
         long before = rows();
-        upload("consultant", new byte[20_000_000]).then().statusCode(413).contentType(PROBLEM).body("detail", containsString("20000000"));
+        upload("consultant", new byte[20_000_000])
+                .then()
+                .statusCode(413)
+                .contentType(PROBLEM)
+                .body("detail", containsString("20000000"));
         assertEquals(before, rows());
     }
 
     private JsonPath starter() {
-        JsonPath list = as("engineer").get("/api/editions?size=200").then().statusCode(200).extract().jsonPath();
+        JsonPath list = as("engineer")
+                .get("/api/editions?size=200")
+                .then()
+                .statusCode(200)
+                .extract()
+                .jsonPath();
         Map<String, Object> starter = list.getMap("items.find { it.starter }");
-        return as("engineer").get("/api/editions/" + starter.get("id")).then().statusCode(200).extract().jsonPath();
+        return as("engineer")
+                .get("/api/editions/" + starter.get("id"))
+                .then()
+                .statusCode(200)
+                .extract()
+                .jsonPath();
     }
 
     private static Response upload(String who, byte[] zip) {
@@ -280,7 +365,10 @@ class EditionsApiTest {
     }
 
     private static Response step(String who, String path, String ifMatch) {
-        return as(who).contentType("application/json").header("If-Match", ifMatch).body("{\"note\":\"look at it\"}").post(path);
+        return as(who).contentType("application/json")
+                .header("If-Match", ifMatch)
+                .body("{\"note\":\"look at it\"}")
+                .post(path);
     }
 
     private static RequestSpecification as(String who) {
@@ -303,5 +391,4 @@ class EditionsApiTest {
             statement.execute(sql);
         }
     }
-
 }

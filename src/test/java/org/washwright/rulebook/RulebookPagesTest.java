@@ -59,7 +59,12 @@ class RulebookPagesTest {
                 .post("/rulebooks")
                 .then()
                 .statusCode(400);
-        given().redirects().follow(false).accept("text/html").get("/rulebooks").then().statusCode(303);
+        given().redirects()
+                .follow(false)
+                .accept("text/html")
+                .get("/rulebooks")
+                .then()
+                .statusCode(303);
     }
 
     @Test
@@ -77,7 +82,10 @@ class RulebookPagesTest {
                 .then()
                 .statusCode(422)
                 .body(containsString("<code>run.sh</code>"));
-        send(consultant, "/rulebooks", "/rulebooks", new byte[0]).then().statusCode(422).body(containsString("href=\"#bundle\""));
+        send(consultant, "/rulebooks", "/rulebooks", new byte[0])
+                .then()
+                .statusCode(422)
+                .body(containsString("href=\"#bundle\""));
         assertEquals(before, total());
     }
 
@@ -85,7 +93,10 @@ class RulebookPagesTest {
     void errors_inside_are_told_with_file_line_column_value_and_advice() {
         SignedInBrowser consultant = SignedInBrowser.as("consultant");
         Response made = send(
-                consultant, "/rulebooks", "/rulebooks", Bundle.starter().with("rules/broken.drl", BROKEN).zip());
+                consultant,
+                "/rulebooks",
+                "/rulebooks",
+                Bundle.starter().with("rules/broken.drl", BROKEN).zip());
         String address = made.then().statusCode(303).extract().header("Location");
         assertTrue(address.endsWith("/diagnostics"), address);
         consultant
@@ -100,7 +111,12 @@ class RulebookPagesTest {
                         containsString("Materiel(porous == true)"),
                         containsString("to mend before a review")));
         String edition = address.replace("/diagnostics", "");
-        consultant.request().get(edition).then().statusCode(200).body(allOf(containsString("from being read"), not(containsString("/review"))));
+        consultant
+                .request()
+                .get(edition)
+                .then()
+                .statusCode(200)
+                .body(allOf(containsString("from being read"), not(containsString("/review"))));
         page("engineer", path(edition)).then().body(containsString("A consultant mends the errors"));
         consultant.request().get(edition + "/rules").then().statusCode(409);
     }
@@ -108,16 +124,29 @@ class RulebookPagesTest {
     @Test
     void an_edition_is_released_by_page_by_a_second_person_only() {
         SignedInBrowser author = SignedInBrowser.as("author-and-reviewer");
-        String at = path(send(author, "/rulebooks", "/rulebooks", Bundle.starter().with("rules/by-page.drl", "// by page\n").zip())
+        String at = path(send(
+                        author,
+                        "/rulebooks",
+                        "/rulebooks",
+                        Bundle.starter()
+                                .with("rules/by-page.drl", "// by page\n")
+                                .zip())
                 .then()
                 .statusCode(303)
                 .extract()
                 .header("Location"));
         author.request().get(at).then().body(containsString("A draft that answers no task yet"));
-        page("reviewer", at).then().body(allOf(containsString("A consultant asks for a review"), not(containsString("/release"))));
-        author.post(at, at + "/review", Map.of("version", version(author, at), "note", "more <soap>")).then().statusCode(303);
+        page("reviewer", at)
+                .then()
+                .body(allOf(containsString("A consultant asks for a review"), not(containsString("/release"))));
+        author.post(at, at + "/review", Map.of("version", version(author, at), "note", "more <soap>"))
+                .then()
+                .statusCode(303);
 
-        author.request().get(at).then().body(allOf(containsString("Somebody else releases it"), not(containsString("/release\""))));
+        author.request()
+                .get(at)
+                .then()
+                .body(allOf(containsString("Somebody else releases it"), not(containsString("/release\""))));
         author.post(at, at + "/release", Map.of("version", "1", "note", "fine", "sure", "yes"))
                 .then()
                 .statusCode(403)
@@ -125,7 +154,10 @@ class RulebookPagesTest {
 
         SignedInBrowser reviewer = SignedInBrowser.as("reviewer");
         String version = version(reviewer, at);
-        reviewer.request().get(at).then().body(allOf(containsString("“more &lt;soap&gt;”"), containsString("/release\"")));
+        reviewer.request()
+                .get(at)
+                .then()
+                .body(allOf(containsString("“more &lt;soap&gt;”"), containsString("/release\"")));
         reviewer.post(at, at + "/release", Map.of("version", version))
                 .then()
                 .statusCode(422)
@@ -134,7 +166,9 @@ class RulebookPagesTest {
                 .then()
                 .statusCode(412)
                 .body(allOf(containsString("That was not done"), containsString(">stale</textarea>")));
-        reviewer.post(at, at + "/release", Map.of("version", version, "note", "read all", "sure", "yes")).then().statusCode(303);
+        reviewer.post(at, at + "/release", Map.of("version", version, "note", "read all", "sure", "yes"))
+                .then()
+                .statusCode(303);
         reviewer.request()
                 .get(at)
                 .then()
@@ -142,7 +176,9 @@ class RulebookPagesTest {
                         containsString("This edition answers new tasks"),
                         containsString("by reviewer: “read all”"),
                         not(containsString("/release\""))));
-        author.post(at, at + "/review", Map.of("version", "2", "note", "again")).then().statusCode(409);
+        author.post(at, at + "/review", Map.of("version", "2", "note", "again"))
+                .then()
+                .statusCode(409);
     }
 
     @Test
@@ -171,8 +207,12 @@ class RulebookPagesTest {
                         containsString("cited from memory"),
                         containsString("the line of the process needs the stage"),
                         containsString("id=\"MS-03\"")));
-        page("onlooker", at + "?q=emulsion stays&basis=handbook").then().body(allOf(containsString("id=\"MA-03\""), not(containsString("id=\"LN-01\""))));
-        page("onlooker", at + "?q=<script>").then().body(allOf(containsString("0 of"), not(containsString("<script>"))));
+        page("onlooker", at + "?q=emulsion stays&basis=handbook")
+                .then()
+                .body(allOf(containsString("id=\"MA-03\""), not(containsString("id=\"LN-01\""))));
+        page("onlooker", at + "?q=<script>")
+                .then()
+                .body(allOf(containsString("0 of"), not(containsString("<script>"))));
     }
 
     @Test
@@ -180,7 +220,8 @@ class RulebookPagesTest {
         page("onlooker", current() + "/trees/what-is-this-soil")
                 .then()
                 .statusCode(200)
-                .body(allOf(containsString("id=\"question-1\""), containsString("#soil-rust"), containsString("go to")));
+                .body(allOf(
+                        containsString("id=\"question-1\""), containsString("#soil-rust"), containsString("go to")));
         page("onlooker", current() + "/trees/none").then().statusCode(404);
     }
 
@@ -197,7 +238,9 @@ class RulebookPagesTest {
                             containsString("Can’t see:"),
                             containsString("/rules#")));
         }
-        page("onlooker", "/glossary?q=honing").then().body(allOf(containsString("soil-honing-oil"), not(containsString("id=\"processes\""))));
+        page("onlooker", "/glossary?q=honing")
+                .then()
+                .body(allOf(containsString("soil-honing-oil"), not(containsString("id=\"processes\""))));
     }
 
     private static Response page(String who, String path) {
@@ -223,13 +266,19 @@ class RulebookPagesTest {
     }
 
     private static String version(SignedInBrowser browser, String page) {
-        Matcher matcher = Pattern.compile("name=\"version\" value=\"([0-9]+)\"").matcher(browser.request().get(page).asString());
+        Matcher matcher = Pattern.compile("name=\"version\" value=\"([0-9]+)\"")
+                .matcher(browser.request().get(page).asString());
         assertTrue(matcher.find(), page);
         return matcher.group(1);
     }
 
     private static String total() {
-        return given().spec(SignedInBrowser.bearer("consultant")).get("/api/editions").then().extract().path("total").toString();
+        return given().spec(SignedInBrowser.bearer("consultant"))
+                .get("/api/editions")
+                .then()
+                .extract()
+                .path("total")
+                .toString();
     }
 
     private static String path(String address) {

@@ -64,7 +64,8 @@ class TaskSchemaTest {
     @ParameterizedTest
     @MethodSource("demoTasks")
     void every_demo_task_fits(Path file) throws IOException {
-        JsonNode task = JSON.valueToTree(plain(DocumentReader.read("task", Files.readAllBytes(file), new Diagnostics()).orElseThrow()));
+        JsonNode task = JSON.valueToTree(plain(DocumentReader.read("task", Files.readAllBytes(file), new Diagnostics())
+                .orElseThrow()));
         assertEquals(List.of(), List.copyOf(SCHEMA.validate(task)), task.toString());
     }
 
@@ -90,7 +91,8 @@ class TaskSchemaTest {
     @Test
     void too_many_entries_do_not_fit() throws IOException {
         String soils = String.join(",", java.util.Collections.nCopies(21, "{}"));
-        assertFalse(SCHEMA.validate(JSON.readTree("{\"title\":\"x\",\"soils\":[" + soils + "]}")).isEmpty());
+        assertFalse(SCHEMA.validate(JSON.readTree("{\"title\":\"x\",\"soils\":[" + soils + "]}"))
+                .isEmpty());
     }
 
     private static Object plain(Node node) {
