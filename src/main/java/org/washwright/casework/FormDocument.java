@@ -129,6 +129,9 @@ final class FormDocument {
         }
         String text = fields.first(name);
         if (type instanceof FieldType.TermType) {
+            if (text.equals(NOT_APPLICABLE)) {
+                return Optional.of(NOT_APPLICABLE);
+            }
             List<String> terms = Stream.concat(Stream.of(text), fields.all(name + ".any").stream())
                     .filter(t -> !t.isEmpty())
                     .distinct()

@@ -74,7 +74,13 @@ record FormView(String title, String titleError, String notes, List<Section> sec
             List<String> any,
             String error,
             String tree,
-            Optional<Played> played) {}
+            Optional<Played> played) {
+
+        /** The term chosen, as the field's template takes it. */
+        public List<String> chosen() {
+            return List.of(value);
+        }
+    }
 
     private static final Map<Group, String> TITLES = new LinkedHashMap<>();
 
@@ -178,7 +184,7 @@ record FormView(String title, String titleError, String notes, List<Section> sec
                     unit.isEmpty() ? usual.get(0) : unit,
                     number ? FormUnits.of(((FieldType.NumberType) type).dimension(), unit) : List.of(),
                     fields.ticked(name + ".unknown"),
-                    fields.ticked(name + ".none"),
+                    fields.ticked(name + ".none") || value.equals(FormDocument.NOT_APPLICABLE),
                     choices(type, value),
                     fields.all(name + ".any"),
                     wrong.getOrDefault(name, ""),
@@ -197,7 +203,9 @@ record FormView(String title, String titleError, String notes, List<Section> sec
             edition.catalogue().ofKind(t.kind()).values().stream()
                     .filter(term -> !term.isWithdrawn())
                     .forEach(term -> choices.add(new Choice(term.id(), term.name(), term.definition())));
-            if (!value.isEmpty() && choices.stream().noneMatch(c -> c.id().equals(value))) {
+            if (!value.isEmpty()
+                    && !value.equals(FormDocument.NOT_APPLICABLE)
+                    && choices.stream().noneMatch(c -> c.id().equals(value))) {
                 choices.add(new Choice(value, value + " (not in this edition)", ""));
             }
             return choices;

@@ -21,7 +21,7 @@ final class EditionSentence {
                     : "An earlier edition: " + holds + ". It still stands behind the answers it gave.";
         }
         return edition.asked()
-                .map(asked -> asked.by() + " asks for a review of this draft: " + holds + ".")
+                .map(asked -> "A draft that waits for a reviewer, asked for by " + asked.by() + ": " + holds + ".")
                 .orElse("A draft that answers no task yet: " + holds + ".");
     }
 }

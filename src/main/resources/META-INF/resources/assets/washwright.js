@@ -5,7 +5,11 @@
   // "Not known" sets the rest of its field aside; typing or ticking takes it back. Nothing typed is lost.
   function showNotKnown(box) {
     var group = box.closest('[data-not-known-group]');
-    if (group) group.classList.toggle('set-aside', box.checked);
+    if (!group) return;
+    var boxes = Array.from(group.querySelectorAll('[data-not-known]'));
+    // "Not known" and "does not apply" exclude each other.
+    if (box.checked) boxes.forEach(function (other) { if (other !== box) other.checked = false; });
+    group.classList.toggle('set-aside', boxes.some(function (other) { return other.checked; }));
   }
 
   document.addEventListener('change', function (event) {
@@ -22,11 +26,10 @@
   });
 
   function takeBack(part) {
-    var box = part.closest('[data-not-known-group]').querySelector('[data-not-known]');
-    if (box && box.checked) {
+    part.closest('[data-not-known-group]').querySelectorAll('[data-not-known]:checked').forEach(function (box) {
       box.checked = false;
       showNotKnown(box);
-    }
+    });
   }
 
   // Rows: <ol data-rows="materials"> with <template data-row> beside it, buttons data-add-row and data-remove-row.

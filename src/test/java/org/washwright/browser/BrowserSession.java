@@ -55,7 +55,8 @@ public final class BrowserSession implements AutoCloseable {
         page = context.newPage();
         page.onPageError(error -> complaints.add("script: " + error));
         page.onConsoleMessage(message -> {
-            if (message.type().equals("error")) {
+            // A form that comes back with errors beside its fields is an answer, not a fault.
+            if (message.type().equals("error") && !message.text().contains("status of 422")) {
                 complaints.add("console: " + message.text());
             }
         });

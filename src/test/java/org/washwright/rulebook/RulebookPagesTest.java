@@ -207,10 +207,10 @@ class RulebookPagesTest {
                         containsString("cited from memory"),
                         containsString("the line of the process needs the stage"),
                         containsString("id=\"MS-03\"")));
-        page("onlooker", at + "?q=emulsion+stays&basis=handbook")
+        page("onlooker", at + "?q=emulsion stays&basis=handbook")
                 .then()
                 .body(allOf(containsString("id=\"MA-03\""), not(containsString("id=\"LN-01\""))));
-        page("onlooker", at + "?q=%3Cscript%3E")
+        page("onlooker", at + "?q=<script>")
                 .then()
                 .body(allOf(containsString("0 of"), not(containsString("<script>"))));
     }
