@@ -31,9 +31,9 @@ public final class TaskSchema {
 
     private Map<String, Object> task() {
         Map<String, Object> properties = new LinkedHashMap<>();
-        properties.put("title", Map.of("type", "string", "minLength", 1, "maxLength", 200));
-        properties.put("notes", Map.of("type", "string", "maxLength", 10_000));
-        properties.put("shows", Map.of("type", "string", "maxLength", 10_000));
+        properties.put("title", ordered("type", "string", "minLength", 1, "maxLength", 200));
+        properties.put("notes", ordered("type", "string", "maxLength", 10_000));
+        properties.put("shows", ordered("type", "string", "maxLength", 10_000));
         Arrays.stream(Group.values()).forEach(group -> properties.put(group.key(), group(group)));
         Map<String, Object> declared = new TreeMap<>();
         vocabulary.declaredAttributes().forEach((id, attribute) -> declared.put(id, value(attribute)));
@@ -91,7 +91,7 @@ public final class TaskSchema {
         if (type instanceof FieldType.TermType) {
             return reference("flag");
         }
-        return anyOf(Map.of("type", "string", "maxLength", 200), nothing());
+        return anyOf(ordered("type", "string", "maxLength", 200), nothing());
     }
 
     private Object term(String kind) {
@@ -116,7 +116,7 @@ public final class TaskSchema {
             properties.put(
                     "tree",
                     Map.of("enum", vocabulary.treeIds().stream().sorted().toList()));
-            properties.put("answers", Map.of("type", "array", "items", Map.of("type", "string")));
+            properties.put("answers", ordered("type", "array", "items", Map.of("type", "string")));
             return map(properties);
         });
         return reference("played");
@@ -153,6 +153,15 @@ public final class TaskSchema {
         map.put("type", "object");
         map.put("properties", properties);
         map.put("additionalProperties", false);
+        return map;
+    }
+
+    /** Keys in a fixed order, so that the schema is written the same every time. */
+    private static Map<String, Object> ordered(Object... pairs) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        for (int i = 0; i < pairs.length; i += 2) {
+            map.put((String) pairs[i], pairs[i + 1]);
+        }
         return map;
     }
 }
