@@ -31,9 +31,9 @@ public final class TaskSchema {
 
     private Map<String, Object> task() {
         Map<String, Object> properties = new LinkedHashMap<>();
-        properties.put("title", Map.of("type", "string", "minLength", 1, "maxLength", 200));
-        properties.put("notes", Map.of("type", "string", "maxLength", 10_000));
-        properties.put("shows", Map.of("type", "string", "maxLength", 10_000));
+        properties.put("title", text(1, 200));
+        properties.put("notes", text(0, 10_000));
+        properties.put("shows", text(0, 10_000));
         Arrays.stream(Group.values()).forEach(group -> properties.put(group.key(), group(group)));
         Map<String, Object> declared = new TreeMap<>();
         vocabulary.declaredAttributes().forEach((id, attribute) -> declared.put(id, value(attribute)));
@@ -91,7 +91,7 @@ public final class TaskSchema {
         if (type instanceof FieldType.TermType) {
             return reference("flag");
         }
-        return anyOf(Map.of("type", "string", "maxLength", 200), nothing());
+        return anyOf(text(0, 200), nothing());
     }
 
     private Object term(String kind) {
@@ -116,7 +116,10 @@ public final class TaskSchema {
             properties.put(
                     "tree",
                     Map.of("enum", vocabulary.treeIds().stream().sorted().toList()));
-            properties.put("answers", Map.of("type", "array", "items", Map.of("type", "string")));
+            Map<String, Object> answers = new LinkedHashMap<>();
+            answers.put("type", "array");
+            answers.put("items", Map.of("type", "string"));
+            properties.put("answers", answers);
             return map(properties);
         });
         return reference("played");
@@ -146,6 +149,17 @@ public final class TaskSchema {
         Map<String, Object> any = new LinkedHashMap<>();
         any.put("anyOf", List.of(schemas));
         return any;
+    }
+
+    /** In fixed order: maps of several entries made at once come out in another order in every run. */
+    private static Map<String, Object> text(int shortest, int longest) {
+        Map<String, Object> text = new LinkedHashMap<>();
+        text.put("type", "string");
+        if (shortest > 0) {
+            text.put("minLength", shortest);
+        }
+        text.put("maxLength", longest);
+        return text;
     }
 
     private static Map<String, Object> map(Map<String, Object> properties) {
