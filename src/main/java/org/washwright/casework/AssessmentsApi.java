@@ -35,10 +35,9 @@ import org.washwright.rulebook.EditionView;
 import org.washwright.rulebook.Editions;
 import org.washwright.task.CleaningTask;
 import org.washwright.task.TaskReader;
-import org.washwright.task.TaskSchema;
 
 /** Answers, for programs: exact bytes and what stands around them. */
-@Path("/api")
+@Path("/api/assessments")
 @RolesAllowed(Roles.ANYONE)
 @Produces(MediaType.APPLICATION_JSON)
 @Tag(name = "Assessments", description = "Answers to cleaning tasks, byte for byte.")
@@ -56,7 +55,7 @@ class AssessmentsApi {
     }
 
     @GET
-    @Path("assessments/{id}")
+    @Path("{id}")
     @Operation(summary = "The answer: exactly the bytes whose SHA-256 stands in Washwright-Answer-Hash")
     @APIResponse(responseCode = "200", description = "The answer in canonical JSON (RFC 8785).")
     @APIResponse(responseCode = "304", description = "The caller holds it already; an answer never changes.")
@@ -71,14 +70,13 @@ class AssessmentsApi {
     }
 
     @GET
-    @Path("assessments/{id}/envelope")
+    @Path("{id}/envelope")
     @Operation(summary = "Who asked, when, of which task and edition")
     public Response envelope(@PathParam("id") UUID id, @Context Request request) {
         return Tags.answer(request, assessments.view(caller.workspaceId(), id)).build();
     }
 
     @POST
-    @Path("assessments")
     @Consumes({MediaType.APPLICATION_JSON, TasksApi.YAML, TasksApi.OLD_YAML, TasksApi.TEXT_YAML})
     @RolesAllowed({Roles.ENGINEER, Roles.CONSULTANT})
     @Operation(
@@ -117,16 +115,6 @@ class AssessmentsApi {
         return Response.ok(frozen.bytes())
                 .tag(new EntityTag(frozen.hash()))
                 .header(HASH, frozen.hash())
-                .build();
-    }
-
-    @GET
-    @Path("task-schema")
-    @Produces("application/schema+json")
-    @Operation(summary = "JSON Schema (2020-12) of a cleaning task by the words of the current edition")
-    public Response schema(@Context Request request) {
-        EditionView current = editions.requireCurrent(caller.workspaceId());
-        return Tags.answer(request, TaskSchema.of(editions.content(caller.workspaceId(), current.id())))
                 .build();
     }
 }

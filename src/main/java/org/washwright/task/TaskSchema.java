@@ -31,9 +31,9 @@ public final class TaskSchema {
 
     private Map<String, Object> task() {
         Map<String, Object> properties = new LinkedHashMap<>();
-        properties.put("title", text(1, 200));
-        properties.put("notes", text(0, 10_000));
-        properties.put("shows", text(0, 10_000));
+        properties.put("title", ordered("type", "string", "minLength", 1, "maxLength", 200));
+        properties.put("notes", ordered("type", "string", "maxLength", 10_000));
+        properties.put("shows", ordered("type", "string", "maxLength", 10_000));
         Arrays.stream(Group.values()).forEach(group -> properties.put(group.key(), group(group)));
         Map<String, Object> declared = new TreeMap<>();
         vocabulary.declaredAttributes().forEach((id, attribute) -> declared.put(id, value(attribute)));
@@ -91,7 +91,7 @@ public final class TaskSchema {
         if (type instanceof FieldType.TermType) {
             return reference("flag");
         }
-        return anyOf(text(0, 200), nothing());
+        return anyOf(ordered("type", "string", "maxLength", 200), nothing());
     }
 
     private Object term(String kind) {
@@ -116,10 +116,7 @@ public final class TaskSchema {
             properties.put(
                     "tree",
                     Map.of("enum", vocabulary.treeIds().stream().sorted().toList()));
-            Map<String, Object> answers = new LinkedHashMap<>();
-            answers.put("type", "array");
-            answers.put("items", Map.of("type", "string"));
-            properties.put("answers", answers);
+            properties.put("answers", ordered("type", "array", "items", Map.of("type", "string")));
             return map(properties);
         });
         return reference("played");
@@ -151,22 +148,20 @@ public final class TaskSchema {
         return any;
     }
 
-    /** In fixed order: maps of several entries made at once come out in another order in every run. */
-    private static Map<String, Object> text(int shortest, int longest) {
-        Map<String, Object> text = new LinkedHashMap<>();
-        text.put("type", "string");
-        if (shortest > 0) {
-            text.put("minLength", shortest);
-        }
-        text.put("maxLength", longest);
-        return text;
-    }
-
     private static Map<String, Object> map(Map<String, Object> properties) {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("type", "object");
         map.put("properties", properties);
         map.put("additionalProperties", false);
+        return map;
+    }
+
+    /** Keys in a fixed order, so that the schema is written the same every time. */
+    private static Map<String, Object> ordered(Object... pairs) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        for (int i = 0; i < pairs.length; i += 2) {
+            map.put((String) pairs[i], pairs[i + 1]);
+        }
         return map;
     }
 }

@@ -424,6 +424,21 @@ class CaseworkTest {
     }
 
     @Test
+    void the_schema_of_a_task_is_served_by_the_words_of_the_current_edition() {
+        Response schema = as("reader").get("/api/task-schema");
+        schema.then()
+                .statusCode(200)
+                .contentType("application/schema+json")
+                .body(containsString("draft/2020-12"))
+                .body(containsString("honing-oil"));
+        as("reader")
+                .header("If-None-Match", schema.header("ETag"))
+                .get("/api/task-schema")
+                .then()
+                .statusCode(304);
+    }
+
+    @Test
     void a_trainee_and_a_reviewer_read_and_do_not_write() {
         String task =
                 add(YAML, "title: Read me").then().statusCode(201).extract().path("id");
