@@ -172,7 +172,7 @@ record FormView(String title, String titleError, String notes, List<Section> sec
         private Field field(String name, Attribute attribute, String proposed) {
             FieldType type = attribute.type();
             boolean number = type instanceof FieldType.NumberType;
-            List<String> usual = number ? FormUnits.of(((FieldType.NumberType) type).dimension()) : List.of("");
+            List<String> usual = number ? FormUnits.of(attribute) : List.of("");
             String unit = fields.first(name + ".unit");
             String value = fields.first(name);
             return new Field(
@@ -182,7 +182,7 @@ record FormView(String title, String titleError, String notes, List<Section> sec
                     number ? "number" : type instanceof FieldType.TermType t ? (t.isFlag() ? "flag" : "term") : "text",
                     value,
                     unit.isEmpty() ? usual.get(0) : unit,
-                    number ? FormUnits.of(((FieldType.NumberType) type).dimension(), unit) : List.of(),
+                    number ? FormUnits.of(attribute, unit) : List.of(),
                     fields.ticked(name + ".unknown"),
                     fields.ticked(name + ".none") || value.equals(FormDocument.NOT_APPLICABLE),
                     choices(type, value),
