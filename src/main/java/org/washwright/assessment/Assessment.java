@@ -1,5 +1,7 @@
 package org.washwright.assessment;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -21,6 +23,7 @@ import org.washwright.engine.FactBuilder;
 import org.washwright.engine.Firing;
 import org.washwright.engine.Firings;
 import org.washwright.engine.Inference;
+import org.washwright.engine.Words;
 import org.washwright.line.Composer;
 import org.washwright.line.Grader;
 import org.washwright.line.ProcessLine;
@@ -28,12 +31,16 @@ import org.washwright.quantity.Quantities;
 import org.washwright.rule.Edition;
 import org.washwright.rule.Grading;
 import org.washwright.task.CleaningTask;
+import org.washwright.task.FieldType;
 import org.washwright.task.Value;
 
 /** One assessment in the making: facts, firings, lines, points, and the answer frozen from them. */
 final class Assessment {
 
     private static final int FORMAT = 1;
+
+    /** Significant figures that tell any two values apart. */
+    private static final int EXACT = 15;
 
     private final Edition edition;
     private final Inference taskRules;
@@ -149,7 +156,11 @@ final class Assessment {
         List<Answer.Weight> weightList = new ArrayList<>();
         weights.forEach((area, weight) -> weightList.add(new Answer.Weight(area, weight)));
         List<Answer.Assumption> changed = new ArrayList<>();
-        assumptions.forEach((id, value) -> changed.add(new Answer.Assumption(id, String.valueOf(value))));
+        Words words = new Words(edition.catalogue());
+        assumptions.forEach((id, value) -> changed.add(new Answer.Assumption(
+                id,
+                words.value(
+                        value, FieldType.number(edition.assumptions().get(id).dimension()), EXACT))));
         return new Answer.Request(
                 CanonicalTask.of(task),
                 edition.name(),
@@ -189,9 +200,18 @@ final class Assessment {
                         .ifPresent(s -> assumptions.put(id, new Value.Number(s)));
             }
         });
-        if (!wishes.asOf().matches("[0-9]{4}-[0-9]{2}-[0-9]{2}")) {
+        if (!isDate(wishes.asOf())) {
             diagnostics.add(
                     Message.OUT_OF_RANGE, new Place("-", 0, 0, "/asOf"), wishes.asOf(), "dates such as 2026-01-31");
+        }
+    }
+
+    private static boolean isDate(String text) {
+        try {
+            LocalDate.parse(text);
+            return true;
+        } catch (DateTimeParseException e) {
+            return false;
         }
     }
 }

@@ -43,13 +43,7 @@ final class FindingCards {
             return edition.catalogue().name("conclusion", c.conclusion());
         }
         if (effect instanceof Effect.RuleOut r) {
-            return switch (r.role()) {
-                case MAIN -> "as main cleaning";
-                case ALONE -> "as the only cleaning";
-                case FIRST -> "as first cleaning";
-                case LAST -> "as last cleaning";
-                case ANYWHERE -> "anywhere in the line";
-            };
+            return r.role().phrase();
         }
         if (effect instanceof Effect.Score s) {
             String criterion =

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.washwright.document.Diagnostic;
+import org.washwright.engine.Words;
 import org.washwright.problem.ProblemErrors;
 import org.washwright.rule.Edition;
 import org.washwright.rule.QuestionTree;
@@ -233,7 +234,7 @@ record FormView(String title, String titleError, String notes, List<Section> sec
                     fields.first(name + ".answers"),
                     played.path(),
                     played.proposal()
-                            .map(v -> ShownValue.of(edition.catalogue(), v, type))
+                            .map(v -> new Words(edition.catalogue()).value(v, type, Words.GIVEN))
                             .orElse("nothing yet"),
                     overruled));
         }

@@ -6,11 +6,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.washwright.document.Node;
+import org.washwright.engine.Words;
 import org.washwright.rule.Edition;
 import org.washwright.task.Attribute;
 import org.washwright.task.CleaningTask;
 import org.washwright.task.Entry;
-import org.washwright.task.FieldType;
 import org.washwright.task.Given;
 import org.washwright.task.Group;
 import org.washwright.task.Value;
@@ -85,15 +85,13 @@ record TaskSummary(List<Section> sections, List<String> chips) {
                     false,
                     given.map(Given::treePath).orElse(""));
         }
-        String shown = attribute.type() instanceof FieldType.NumberType
-                ? typed(nodes, given.get().pointer())
-                        .orElseGet(() -> ShownValue.of(edition.catalogue(), given.get(), attribute.type()))
-                : ShownValue.of(edition.catalogue(), given.get(), attribute.type());
-        return new Line(
-                attribute.label(),
-                shown.equals("not applicable") ? "does not apply" : shown,
-                true,
-                given.get().treePath());
+        Value value = given.get().value();
+        String words = new Words(edition.catalogue()).value(value, attribute.type(), Words.GIVEN);
+        // A number is shown as it was typed, in the user's own unit.
+        String shown = value instanceof Value.Number
+                ? typed(nodes, given.get().pointer()).orElse(words)
+                : words;
+        return new Line(attribute.label(), shown, true, given.get().treePath());
     }
 
     /** The text at a place of the document, where it is a single value. */

@@ -29,10 +29,10 @@ public final class Words {
     /** A value in words. */
     public String value(Value value, FieldType type, int digits) {
         if (value instanceof Value.Unknown) {
-            return "unknown";
+            return "not known";
         }
         if (value instanceof Value.NotApplicable) {
-            return "not applicable";
+            return "does not apply";
         }
         if (value instanceof Value.Number n && type instanceof FieldType.NumberType t) {
             return Quantities.write(n.span(), t.dimension(), digits);
@@ -43,11 +43,7 @@ public final class Words {
         if (value instanceof Value.AllOf a) {
             return names(a.terms(), type, ", ");
         }
-        Value.OneOf o = (Value.OneOf) value;
-        if (o.terms().size() > MOST_LISTED) {
-            return "one of " + o.terms().size();
-        }
-        return names(o.terms(), type, " or ");
+        return names(((Value.OneOf) value).terms(), type, " or ");
     }
 
     /** The value of a fact's field, as a piece of a sentence. */
@@ -58,6 +54,9 @@ public final class Words {
         }
         if (value instanceof Value.Unknown || value instanceof Value.NotApplicable) {
             return (value instanceof Value.Unknown ? "unknown " : "no ") + field.label();
+        }
+        if (value instanceof Value.OneOf o && o.terms().size() > MOST_LISTED) {
+            return "one of " + o.terms().size();
         }
         int digits = fact.origin(field).kind() == Origin.Kind.GIVEN ? GIVEN : COMPUTED;
         return value(value, field.type(), digits);
@@ -70,11 +69,6 @@ public final class Words {
 
     /** Name of a term; stages of a line are stages or processes. */
     public String name(String kind, String term) {
-        if (kind.equals(FactTypes.LINE_STAGE)) {
-            return catalogue.term("stage", term).isPresent()
-                    ? catalogue.name("stage", term)
-                    : catalogue.name("process", term);
-        }
-        return catalogue.name(kind, term);
+        return FactTypes.name(catalogue, kind, term);
     }
 }

@@ -1,6 +1,5 @@
 package org.washwright.exchange;
 
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,10 +12,8 @@ import org.washwright.document.MapReader;
 import org.washwright.document.Message;
 import org.washwright.document.Node;
 import org.washwright.document.Similar;
-import org.washwright.task.Attribute;
 import org.washwright.task.Value;
 import org.washwright.task.ValueReader;
-import org.washwright.task.Vocabulary;
 
 /** Reads the properties of terms, each a value or a value with its source. */
 final class PropertyReader {
@@ -29,7 +26,12 @@ final class PropertyReader {
     private final Diagnostics diagnostics;
 
     PropertyReader(Map<String, Set<String>> ids, Set<String> sourceIds, Diagnostics diagnostics) {
-        this.values = new ValueReader(new Ids(ids), diagnostics);
+        this.values = new ValueReader(
+                new BareVocabulary(
+                        (kind, word) -> Optional.of(word)
+                                .filter(w -> ids.getOrDefault(kind, Set.of()).contains(w)),
+                        kind -> ids.getOrDefault(kind, Set.of())),
+                diagnostics);
         this.sourceIds = sourceIds;
         this.diagnostics = diagnostics;
     }
@@ -71,34 +73,6 @@ final class PropertyReader {
             if (!id.isEmpty() && !sourceIds.contains(id) && !id.equals("common practice")) {
                 diagnostics.add(Message.UNKNOWN_SOURCE, node.place(), id, Similar.advice(id, sourceIds));
             }
-        }
-    }
-
-    /** Ids alone as a vocabulary, before any term is read. */
-    private record Ids(Map<String, Set<String>> ids) implements Vocabulary {
-        @Override
-        public Optional<String> term(String kind, String word) {
-            return terms(kind).contains(word) ? Optional.of(word) : Optional.empty();
-        }
-
-        @Override
-        public Collection<String> terms(String kind) {
-            return ids.getOrDefault(kind, Set.of());
-        }
-
-        @Override
-        public Map<String, Attribute> declaredAttributes() {
-            return Map.of();
-        }
-
-        @Override
-        public Optional<Questions> questions(String treeId) {
-            return Optional.empty();
-        }
-
-        @Override
-        public Collection<String> treeIds() {
-            return List.of();
         }
     }
 }

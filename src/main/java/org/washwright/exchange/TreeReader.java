@@ -25,7 +25,6 @@ import org.washwright.task.Attribute;
 import org.washwright.task.Group;
 import org.washwright.task.Value;
 import org.washwright.task.ValueReader;
-import org.washwright.task.Vocabulary;
 
 /** Reads and checks a question tree. */
 final class TreeReader {
@@ -87,7 +86,14 @@ final class TreeReader {
             MapReader a = MapReader.of(item, "an answer", diagnostics);
             String next = a.text("next");
             Optional<Value> proposal = a.get("propose")
-                    .flatMap(n -> new ValueReader(new Words(terms), diagnostics).value(n, attribute.type()));
+                    .flatMap(n -> new ValueReader(
+                                    new BareVocabulary(
+                                            terms.catalogue()::resolve,
+                                            kind -> terms.catalogue()
+                                                    .ofKind(kind)
+                                                    .keySet()),
+                                    diagnostics)
+                            .value(n, attribute.type()));
             answers.add(new Answer(a.id("id"), a.required("say"), next, proposal));
             a.noMore();
             if (next.isEmpty() == proposal.isEmpty()) {
@@ -154,33 +160,5 @@ final class TreeReader {
                 reached.stream().filter(q -> !done.contains(q)).sorted().findFirst();
         stuck.ifPresent(q -> diagnostics.add(Message.TREE_CYCLE, node.place(), q));
         return stuck.isEmpty();
-    }
-
-    /** The catalogue's terms as a vocabulary, before the edition exists. */
-    private record Words(Terms known) implements Vocabulary {
-        @Override
-        public Optional<String> term(String kind, String word) {
-            return known.catalogue().resolve(kind, word);
-        }
-
-        @Override
-        public java.util.Collection<String> terms(String kind) {
-            return known.catalogue().ofKind(kind).keySet();
-        }
-
-        @Override
-        public Map<String, Attribute> declaredAttributes() {
-            return known.catalogue().attributes();
-        }
-
-        @Override
-        public Optional<Vocabulary.Questions> questions(String treeId) {
-            return Optional.empty();
-        }
-
-        @Override
-        public java.util.Collection<String> treeIds() {
-            return List.of();
-        }
     }
 }

@@ -50,9 +50,21 @@ public final class Composer {
         StageFacts stageFacts = new StageFacts(edition.types(), process);
         Sequence sequence = new Sequence(edition.catalogue());
         Evidence.about(process.id(), taskFirings, Effect.Require.class).forEach(sequence::add);
-        List<Firing> lineFirings =
-                new LineRun(lineRules, resolver, facts, process, stageFacts, sequence, firstFiring).settle();
-        return judge(process, sequence, stageFacts, lineFirings, out);
+        LineRun run = new LineRun(lineRules, resolver, facts, process, stageFacts, sequence, firstFiring);
+        List<Firing> lineFirings = run.settle();
+        ProcessLine judged = judge(process, sequence, stageFacts, lineFirings, out);
+        return run.settled() ? judged : endless(judged, run.placing());
+    }
+
+    /** A line whose rules never stop asking for stages is out, or hangs on it when some of them are undecided. */
+    private static ProcessLine endless(ProcessLine line, List<Firing> placing) {
+        Verdict verdict = new Verdict(
+                "The rules over its line keep asking for one more stage after another; they have to be mended.",
+                placing.stream().map(Firing::n).toList());
+        List<Verdict> refusals = new ArrayList<>(line.refusals());
+        List<Verdict> conditions = new ArrayList<>(line.conditions());
+        (placing.stream().allMatch(Firing::certain) ? refusals : conditions).add(verdict);
+        return new ProcessLine(line.process(), line.steps(), line.firings(), refusals, conditions, line.facts());
     }
 
     private ProcessLine judge(

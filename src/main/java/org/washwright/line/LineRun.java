@@ -34,6 +34,7 @@ final class LineRun {
     private final Sequence sequence;
     private final Map<String, Firing> placing = new LinkedHashMap<>();
     private int next;
+    private boolean settled;
 
     LineRun(
             Inference lineRules,
@@ -63,9 +64,22 @@ final class LineRun {
                 changed |= place(firing);
             }
         }
+        settled = !changed;
         Map<String, Firing> all = new HashMap<>(placing);
         all.putAll(round);
         return all.values().stream().sorted(Comparator.comparingInt(Firing::n)).toList();
+    }
+
+    /** False when the rules were still asking for stages after the last round. */
+    boolean settled() {
+        return settled;
+    }
+
+    /** The firings that asked for stages. */
+    List<Firing> placing() {
+        return placing.values().stream()
+                .sorted(Comparator.comparingInt(Firing::n))
+                .toList();
     }
 
     private boolean place(Firing firing) {

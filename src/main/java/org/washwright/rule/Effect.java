@@ -77,16 +77,23 @@ public sealed interface Effect {
 
     /** Where in a line a process may not stand. */
     enum Role {
-        MAIN("main"),
-        ALONE("alone"),
-        FIRST("first"),
-        LAST("last"),
-        ANYWHERE("anywhere");
+        MAIN("main", "as main cleaning"),
+        ALONE("alone", "as the only cleaning"),
+        FIRST("first", "as first cleaning"),
+        LAST("last", "as last cleaning"),
+        ANYWHERE("anywhere", "anywhere in the line");
 
         private final String word;
+        private final String phrase;
 
-        Role(String word) {
+        Role(String word, String phrase) {
             this.word = word;
+            this.phrase = phrase;
+        }
+
+        /** As readers see it. */
+        public String phrase() {
+            return phrase;
         }
 
         /** As written in rules. */

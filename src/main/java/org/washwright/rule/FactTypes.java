@@ -71,6 +71,16 @@ public record FactTypes(Map<String, FactType> byName) {
         return ATTRIBUTE + "/" + attributeId;
     }
 
+    /** Name of a term of a kind that fields can have; stages of a line are stages or processes. */
+    public static String name(Catalogue catalogue, String kind, String term) {
+        if (!kind.equals(LINE_STAGE)) {
+            return catalogue.name(kind, term);
+        }
+        return catalogue.term("stage", term).isPresent()
+                ? catalogue.name("stage", term)
+                : catalogue.name("process", term);
+    }
+
     /** The type with this name. */
     public Optional<FactType> type(String name) {
         return Optional.ofNullable(byName.get(name));

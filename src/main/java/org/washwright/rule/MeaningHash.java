@@ -9,6 +9,8 @@ import org.washwright.catalogue.Setting;
 import org.washwright.catalogue.Term;
 import org.washwright.document.Hashes;
 import org.washwright.quantity.Span;
+import org.washwright.task.FieldType;
+import org.washwright.task.Value;
 
 /**
  * Hash of what an edition means: rules by id, terms by id and the rest in canonical form, with numbers in SI. Moving a rule
@@ -34,8 +36,10 @@ public final class MeaningHash {
         all.put("grading", grading(e.grading()));
         Map<String, String> assumptions = new TreeMap<>();
         e.assumptions()
-                .forEach((id, a) ->
-                        assumptions.put(id, a.label() + "|" + a.value() + "|" + a.dimension() + "|" + a.source()));
+                .forEach((id, a) -> assumptions.put(
+                        id,
+                        String.join(
+                                "|", a.label(), value(a.value()), a.dimension().id(), a.source())));
         all.put("assumptions", assumptions);
         Map<String, String> caseHashes = new TreeMap<>();
         cases.forEach((name, bytes) -> caseHashes.put(name, Hashes.sha256(bytes)));
@@ -68,7 +72,7 @@ public final class MeaningHash {
         Map<String, Object> kinds = new TreeMap<>();
         c.kinds().forEach((id, k) -> {
             Map<String, String> properties = new TreeMap<>();
-            k.properties().forEach((p, x) -> properties.put(p, x.label() + "|" + x.type()));
+            k.properties().forEach((p, x) -> properties.put(p, x.label() + "|" + type(x.type())));
             kinds.put(id, Map.of("name", k.name(), "properties", properties));
         });
         out.put("kinds", kinds);
@@ -87,16 +91,14 @@ public final class MeaningHash {
         c.cautions().forEach((id, text) -> more.put("hazard/" + id, text));
         c.blindSpots().forEach((id, text) -> more.put("test-method/" + id, text));
         c.attributes()
-                .forEach((id, a) -> more.put(
-                        "attribute/" + id,
-                        List.of(a.label(), a.question(), a.type().toString())));
+                .forEach((id, a) -> more.put("attribute/" + id, List.of(a.label(), a.question(), type(a.type()))));
         out.put("more", more);
         return out;
     }
 
     private static Map<String, Object> term(Term t) {
         Map<String, String> properties = new TreeMap<>();
-        t.properties().forEach((id, v) -> properties.put(id, v.toString()));
+        t.properties().forEach((id, v) -> properties.put(id, value(v)));
         return Map.of(
                 "name", t.name(),
                 "definition", t.definition(),
@@ -116,18 +118,48 @@ public final class MeaningHash {
         return span.low() + ".." + span.high();
     }
 
+    // Values and types are spelled out here rather than by their classes, so that renaming a class changes no hash.
+
+    private static String value(Value value) {
+        if (value instanceof Value.Number n) {
+            return span(n.span());
+        }
+        if (value instanceof Value.OneOf o) {
+            return String.join(" or ", o.terms());
+        }
+        return value instanceof Value.AllOf a ? String.join(" and ", a.terms()) : value.knowledge();
+    }
+
+    private static String type(FieldType type) {
+        if (type instanceof FieldType.NumberType n) {
+            return "quantity " + n.dimension().id();
+        }
+        return type instanceof FieldType.TermType t ? "kind " + t.kind() : type.describe();
+    }
+
+    private static String curve(List<Grading.Breakpoint> curve) {
+        return String.join(
+                ";", curve.stream().map(b -> b.si() + ":" + b.points()).toList());
+    }
+
     private static Map<String, Object> tree(QuestionTree t) {
         Map<String, Object> questions = new TreeMap<>();
         t.questions().forEach((id, q) -> {
             List<String> answers = new ArrayList<>();
-            q.answers().forEach(a -> answers.add(a.toString()));
+            q.answers()
+                    .forEach(a -> answers.add(String.join(
+                            "|",
+                            a.id(),
+                            a.say(),
+                            a.next(),
+                            a.proposal().map(MeaningHash::value).orElse(""))));
             questions.put(id, List.of(q.ask(), q.help(), answers));
         });
         return Map.of(
                 "title", t.title(),
                 "proposes", t.proposes(),
                 "basis", t.basis().word(),
-                "sources", t.sources().toString(),
+                "sources", t.sources(),
                 "start", t.start(),
                 "questions", questions);
     }
@@ -140,7 +172,9 @@ public final class MeaningHash {
             List<String> criteria = new ArrayList<>();
             a.criteria()
                     .forEach(c -> criteria.add(c.id() + "|" + c.name() + "|" + c.weight() + "|" + c.start() + "|"
-                            + c.figure().map(f -> f.field().name() + f.curve()).orElse("")));
+                            + c.figure()
+                                    .map(f -> f.field().name() + curve(f.curve()))
+                                    .orElse("")));
             areas.add(List.of(a.id(), a.name(), String.valueOf(a.weight()), criteria));
         });
         return Map.of("steps", steps, "areas", areas);

@@ -216,13 +216,7 @@ public record RuleSentence(List<String> when, List<Said> then) {
         }
 
         private String name(String kind, String id) {
-            Catalogue catalogue = edition.catalogue();
-            if (kind.equals(FactTypes.LINE_STAGE)) {
-                return catalogue.term("stage", id).isPresent()
-                        ? catalogue.name("stage", id)
-                        : catalogue.name("process", id);
-            }
-            return catalogue.name(kind, id);
+            return FactTypes.name(edition.catalogue(), kind, id);
         }
 
         /** What a pattern is about, numbered when a rule has several of a type; empty for a declared attribute. */
@@ -258,14 +252,7 @@ public record RuleSentence(List<String> when, List<Said> then) {
                         + c.subject().map(s -> ", about " + the(s)).orElse("");
             }
             if (effect instanceof Effect.RuleOut r) {
-                String as = switch (r.role()) {
-                    case MAIN -> " as main cleaning";
-                    case ALONE -> " as the only cleaning";
-                    case FIRST -> " as first cleaning";
-                    case LAST -> " as last cleaning";
-                    case ANYWHERE -> " anywhere in the line";
-                };
-                return "rule out " + target(r.target()) + as;
+                return "rule out " + target(r.target()) + " " + r.role().phrase();
             }
             if (effect instanceof Effect.Score s) {
                 double step = edition.grading().steps().getOrDefault(s.points(), 0.0);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.washwright.catalogue.Catalogue;
+import org.washwright.engine.Words;
 import org.washwright.rule.Edition;
 import org.washwright.rule.Rule;
 import org.washwright.task.FieldType;
@@ -87,7 +88,8 @@ record Contents(
         return edition.assumptions().values().stream()
                 .map(a -> new Assumed(
                         a.label(),
-                        ValueText.of(edition.catalogue(), a.value(), FieldType.number(a.dimension())),
+                        new Words(edition.catalogue())
+                                .value(a.value(), FieldType.number(a.dimension()), Words.COMPUTED),
                         source(edition, a.source())))
                 .toList();
     }

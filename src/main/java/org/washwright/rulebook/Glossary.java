@@ -15,6 +15,7 @@ import org.washwright.catalogue.Property;
 import org.washwright.catalogue.Setting;
 import org.washwright.catalogue.StageTerm;
 import org.washwright.catalogue.Term;
+import org.washwright.engine.Words;
 import org.washwright.quantity.Quantities;
 import org.washwright.rule.Edition;
 import org.washwright.rule.Rule;
@@ -160,7 +161,7 @@ record Glossary(List<Section> sections, List<Branch> processes) {
         SortedSet<String> terms =
                 value instanceof Value.OneOf o ? o.terms() : value instanceof Value.AllOf a ? a.terms() : null;
         if (terms == null || !(type instanceof FieldType.TermType t) || t.isFlag()) {
-            return List.of(new Piece(ValueText.of(catalogue, value, type), ""));
+            return List.of(new Piece(new Words(catalogue).value(value, type, Words.COMPUTED), ""));
         }
         return terms.stream().map(id -> piece(catalogue, t.kind(), id)).toList();
     }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import org.washwright.engine.Words;
 import org.washwright.problem.NotFound;
 import org.washwright.rule.Edition;
 import org.washwright.rule.QuestionTree;
@@ -117,7 +118,7 @@ record TreeView(
                     ? o.terms()
                     : value instanceof Value.AllOf a ? a.terms() : new TreeSet<>();
             if (terms.isEmpty() || !(type instanceof FieldType.TermType t) || t.isFlag()) {
-                return List.of(new Proposal("", "", ValueText.of(edition.catalogue(), value, type)));
+                return List.of(new Proposal("", "", new Words(edition.catalogue()).value(value, type, Words.COMPUTED)));
             }
             return terms.stream()
                     .map(id -> new Proposal(t.kind(), id, edition.catalogue().name(t.kind(), id)))

@@ -37,7 +37,7 @@ public final class HardnessConversion {
         return interpolate(MPA, HRC, pascal / 1e6);
     }
 
-    /** Lowest value of a scale that converts: HRC, HV or Pa in this order. */
+    /** By straight lines between rows; NaN outside the table. */
     private static double interpolate(double[] from, double[] to, double x) {
         if (!(x >= from[0] && x <= from[from.length - 1])) {
             return Double.NaN;
