@@ -35,7 +35,6 @@ import org.washwright.problem.PreconditionFailed;
 import org.washwright.problem.ProblemError;
 import org.washwright.problem.ProblemErrors;
 import org.washwright.rule.Edition;
-import org.washwright.rule.QuestionTree;
 import org.washwright.rulebook.EditionView;
 import org.washwright.rulebook.Editions;
 import org.washwright.task.Group;
@@ -103,7 +102,7 @@ class TaskPages {
     @RolesAllowed({Roles.ENGINEER, Roles.CONSULTANT})
     public TemplateInstance edit(@PathParam("id") UUID id) {
         TaskView task = tasks.view(caller.workspaceId(), id);
-        FormFields fields = FormDocument.read(GivenTask.nodes(tasks.document(caller.workspaceId(), id)), edition());
+        FormFields fields = FormReader.read(GivenTask.nodes(tasks.document(caller.workspaceId(), id)), edition());
         return form(fields, List.of(), Optional.of(id), task.version());
     }
 
@@ -130,9 +129,9 @@ class TaskPages {
             case "add" -> shown(Group.byKey(about).map(clean::withRow).orElse(clean), id, version);
             case "remove" -> shown(removed(clean, about), id, version);
             case "forget" -> shown(clean.without(about + ".tree", about + ".answers"), id, version);
-            case "play" -> play(clean.without(about + ".answers"), about, id, version);
-            case "answer" -> answer(clean, about, id, version);
-            case "back" -> back(clean, about, id, version);
+            case "play" -> walked(TreeWalk.start(edition(), clean, about), id, version);
+            case "answer" -> walked(TreeWalk.answer(edition(), clean, about), id, version);
+            case "back" -> walked(TreeWalk.back(edition(), clean, about), id, version);
             default -> save(clean, id, version);
         };
     }
@@ -149,53 +148,12 @@ class TaskPages {
                 : fields;
     }
 
-    private Response play(FormFields fields, String field, Optional<UUID> id, int version) {
-        Optional<QuestionTree> tree = edition().trees().values().stream()
-                .filter(t -> field.endsWith("." + t.attribute())
-                        && Group.byFactType(t.type())
-                                .filter(g -> field.startsWith(g.key() + "."))
-                                .isPresent())
-                .findFirst();
-        return tree.isEmpty()
-                ? shown(fields, id, version)
-                : asked(
-                        tree.get(),
-                        field,
-                        fields.with(field + ".tree", List.of(tree.get().id())),
-                        id,
-                        version);
-    }
-
-    private Response answer(FormFields fields, String about, Optional<UUID> id, int version) {
-        int colon = about.indexOf(':');
-        String field = colon < 0 ? about : about.substring(0, colon);
-        QuestionTree tree = edition().trees().get(fields.first(field + ".tree"));
-        if (tree == null || colon < 0) {
-            return shown(fields, id, version);
-        }
-        String given = fields.first(field + ".answers");
-        String said = about.substring(colon + 1);
-        FormFields next = fields.with(field + ".answers", List.of(given.isEmpty() ? said : given + "," + said));
-        var played = tree.play(FormDocument.answers(next, field));
-        if (!played.badAnswer().isEmpty()) {
-            return asked(tree, field, fields, id, version);
-        }
-        return played.proposal().isPresent() ? shown(next, id, version) : asked(tree, field, next, id, version);
-    }
-
-    private Response back(FormFields fields, String field, Optional<UUID> id, int version) {
-        List<String> given = FormDocument.answers(fields, field);
-        QuestionTree tree = edition().trees().get(fields.first(field + ".tree"));
-        if (tree == null || given.isEmpty()) {
-            return shown(fields.without(field + ".tree", field + ".answers"), id, version);
-        }
-        String fewer = String.join(",", given.subList(0, given.size() - 1));
-        return asked(tree, field, fields.with(field + ".answers", List.of(fewer)), id, version);
-    }
-
-    private Response asked(QuestionTree tree, String field, FormFields fields, Optional<UUID> id, int version) {
-        return Response.ok(Templates.question(TreeWalk.of(tree, field, fields), action(id), version))
-                .build();
+    /** A step of a question tree: on to a question, or back to the form. */
+    private Response walked(TreeWalk.Step step, Optional<UUID> id, int version) {
+        return step.walk().isEmpty()
+                ? shown(step.fields(), id, version)
+                : Response.ok(Templates.question(step.walk().get(), action(id), version))
+                        .build();
     }
 
     private Response save(FormFields fields, Optional<UUID> id, int version) {

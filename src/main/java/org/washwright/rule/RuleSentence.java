@@ -2,13 +2,10 @@ package org.washwright.rule;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.washwright.catalogue.Catalogue;
 import org.washwright.quantity.Quantities;
-import org.washwright.task.Attribute;
 import org.washwright.task.FieldType;
-import org.washwright.task.Group;
 
 /**
  * A rule as one would say it, with the names of the catalogue. Nothing is left out, so that who can't read the rule
@@ -19,7 +16,7 @@ import org.washwright.task.Group;
  */
 public record RuleSentence(List<String> when, List<Said> then) {
 
-    private static final int DIGITS = 6;
+    static final int DIGITS = 6;
 
     /** Keeps copies. */
     public RuleSentence {
@@ -35,7 +32,7 @@ public record RuleSentence(List<String> when, List<Said> then) {
 
     /** The sentence of a rule. */
     public static RuleSentence of(Edition edition, Rule rule) {
-        return new Writer(edition, rule).sentence();
+        return new Writer(edition, rule, new RuleThings(rule)).sentence();
     }
 
     /**
@@ -43,7 +40,7 @@ public record RuleSentence(List<String> when, List<Said> then) {
      * not be, references between facts).
      */
     public static Optional<List<Cell>> cells(Edition edition, Rule rule) {
-        return new Writer(edition, rule).cells();
+        return new Writer(edition, rule, new RuleThings(rule)).cells();
     }
 
     /** The conditions on one line. */
@@ -61,9 +58,10 @@ public record RuleSentence(List<String> when, List<Said> then) {
         return out.toString();
     }
 
-    private record Writer(Edition edition, Rule rule) {
+    private record Writer(Edition edition, Rule rule, RuleThings things) {
 
         RuleSentence sentence() {
+            EffectWords effects = new EffectWords(edition, things);
             List<String> when = new ArrayList<>();
             for (int i = 0; i < rule.patterns().size(); i++) {
                 when.add(pattern(i));
@@ -71,7 +69,7 @@ public record RuleSentence(List<String> when, List<Said> then) {
             return new RuleSentence(
                     when,
                     rule.effects().stream()
-                            .map(e -> new Said(effect(e), reason(e)))
+                            .map(e -> new Said(effects.effect(e), effects.reason(e)))
                             .toList());
         }
 
@@ -96,17 +94,9 @@ public record RuleSentence(List<String> when, List<Said> then) {
         }
 
         private String column(int pattern, Field field) {
-            String thing = thing(pattern);
-            String label = label(pattern, field);
+            String thing = things.thing(pattern);
+            String label = things.label(pattern, field);
             return thing.isEmpty() || thing.equals(label) ? label : thing + ": " + label;
-        }
-
-        /** The label of a field without naming again the thing it belongs to. */
-        private String label(int pattern, Field field) {
-            String thing = " of the " + word(rule.patterns().get(pattern).type().name());
-            return field.label().endsWith(thing)
-                    ? field.label().substring(0, field.label().length() - thing.length())
-                    : field.label();
         }
 
         private String pattern(int i) {
@@ -115,7 +105,7 @@ public record RuleSentence(List<String> when, List<Said> then) {
             boolean bare =
                     p.condition() instanceof Condition.All all && all.parts().isEmpty();
             boolean concluded = type.equals(FactTypes.CONCLUSION);
-            String head = concluded ? "it is concluded" : thing(i);
+            String head = concluded ? "it is concluded" : things.thing(i);
             String start = switch (p.sign()) {
                 case POSITIVE -> head;
                 case EXISTS -> concluded ? head : "at least one " + head;
@@ -177,7 +167,7 @@ public record RuleSentence(List<String> when, List<Said> then) {
             if (field.equals("node")) {
                 return demand(t).replaceFirst("^is", "belongs to");
             }
-            return field.equals("id") ? "it " + demand(t) : label(i, t.field()) + " " + demand(t);
+            return field.equals("id") ? "it " + demand(t) : things.label(i, t.field()) + " " + demand(t);
         }
 
         private static String plain(String demand) {
@@ -203,10 +193,10 @@ public record RuleSentence(List<String> when, List<Said> then) {
                         : Quantities.number(n.si(), DIGITS);
             }
             if (t.operand() instanceof Condition.Operand.FactOf f) {
-                return the(f.pattern());
+                return things.the(f.pattern());
             }
             if (t.operand() instanceof Condition.Operand.FieldOf f) {
-                return "the " + label(f.pattern(), f.field()) + " of " + the(f.pattern());
+                return "the " + things.label(f.pattern(), f.field()) + " of " + things.the(f.pattern());
             }
             String kind = t.field().type() instanceof FieldType.TermType type ? type.kind() : "";
             return String.join(
@@ -217,125 +207,6 @@ public record RuleSentence(List<String> when, List<Said> then) {
 
         private String name(String kind, String id) {
             return FactTypes.name(edition.catalogue(), kind, id);
-        }
-
-        /** What a pattern is about, numbered when a rule has several of a type; empty for a declared attribute. */
-        private String thing(int pattern) {
-            String type = rule.patterns().get(pattern).type().name();
-            if (type.startsWith(FactTypes.ATTRIBUTE + "/")) {
-                return "";
-            }
-            long same = count(type, rule.patterns().size());
-            return same > 1 ? word(type) + " " + count(type, pattern + 1) : word(type);
-        }
-
-        private static String word(String type) {
-            return Group.byFactType(type).map(Group::label).orElseGet(() -> type.toLowerCase(Locale.ROOT));
-        }
-
-        private long count(String type, int upTo) {
-            return rule.patterns().subList(0, upTo).stream()
-                    .filter(p -> p.type().name().equals(type))
-                    .count();
-        }
-
-        private String the(int pattern) {
-            String thing = thing(pattern);
-            boolean numbered = thing.matches(".* [0-9]+");
-            return numbered ? thing : "the " + (thing.isEmpty() ? "answer" : thing);
-        }
-
-        private String effect(Effect effect) {
-            Catalogue catalogue = edition.catalogue();
-            if (effect instanceof Effect.Conclude c) {
-                return "conclude " + catalogue.name("conclusion", c.conclusion())
-                        + c.subject().map(s -> ", about " + the(s)).orElse("");
-            }
-            if (effect instanceof Effect.RuleOut r) {
-                return "rule out " + target(r.target()) + " " + r.role().phrase();
-            }
-            if (effect instanceof Effect.Score s) {
-                double step = edition.grading().steps().getOrDefault(s.points(), 0.0);
-                return (s.support() ? "give " : "take from ")
-                        + target(s.target()) + " " + Quantities.number(step, DIGITS) + " points for "
-                        + edition.grading()
-                                .criterion(s.criterion())
-                                .map(Grading.Criterion::name)
-                                .orElse(s.criterion());
-            }
-            if (effect instanceof Effect.Require r) {
-                String place = r.after().isPresent() && r.before().isPresent()
-                        ? " between " + stage(r.after().get()) + " and "
-                                + stage(r.before().get())
-                        : r.after().map(a -> " after " + stage(a)).orElse("")
-                                + r.before().map(b -> " before " + stage(b)).orElse("");
-                return "the line of " + target(r.target()) + " needs the stage " + catalogue.name("stage", r.stage())
-                        + place;
-            }
-            if (effect instanceof Effect.Limit l) {
-                return "keep the " + catalogue.name("parameter", l.parameter()) + " of " + stage(l.stage()) + " in "
-                        + target(l.target()) + (l.max() ? " at or below " : " at or above ") + bound(l);
-            }
-            if (effect instanceof Effect.Caution c) {
-                return "warn of " + catalogue.name("hazard", c.hazard())
-                        + c.target().map(t -> " with " + target(t)).orElse("");
-            }
-            if (effect instanceof Effect.Verify v) {
-                return "prove cleanliness by " + catalogue.name("test-method", v.method());
-            }
-            return ask((Effect.Ask) effect);
-        }
-
-        private String ask(Effect.Ask ask) {
-            Optional<Attribute> attribute = ask.type().equals(FactTypes.ATTRIBUTE)
-                    ? Optional.ofNullable(edition.catalogue().attributes().get(ask.attribute()))
-                    : Group.byFactType(ask.type()).flatMap(g -> g.attribute(ask.attribute()));
-            return "find out: "
-                    + attribute
-                            .map(Attribute::question)
-                            .orElseGet(() -> Group.byFactType(ask.type())
-                                    .map(Group::label)
-                                    .orElse(ask.type()));
-        }
-
-        private String target(Effect.Target target) {
-            return target instanceof Effect.Target.Node n
-                    ? edition.catalogue().name("process", n.id())
-                    : the(((Effect.Target.Matched) target).pattern());
-        }
-
-        private String stage(Effect.StageRef ref) {
-            if (ref instanceof Effect.StageRef.Named n) {
-                return n.id().equals(Effect.StageRef.MAIN)
-                        ? "the main cleaning"
-                        : edition.catalogue().name("stage", n.id());
-            }
-            return the(((Effect.StageRef.Matched) ref).pattern());
-        }
-
-        private String bound(Effect.Limit l) {
-            if (l.bound() instanceof Effect.Bound.Literal x) {
-                return Quantities.write(x.si(), l.dimension(), DIGITS);
-            }
-            Effect.Bound.FieldOf of = (Effect.Bound.FieldOf) l.bound();
-            return "the " + label(of.pattern(), of.field()) + " of " + the(of.pattern());
-        }
-
-        /** The reason with its places as words in brackets: what stands there depends on the task. */
-        private String reason(Effect effect) {
-            StringBuilder out = new StringBuilder();
-            for (Reason.Part part : effect.reason().parts()) {
-                if (part instanceof Reason.Part.Words w) {
-                    out.append(w.text());
-                } else if (part instanceof Reason.Part.NameOf n) {
-                    out.append('[').append(the(n.pattern())).append(']');
-                } else if (part instanceof Reason.Part.ValueOf v) {
-                    out.append('[').append(v.field().label()).append(']');
-                } else {
-                    out.append("[the process]");
-                }
-            }
-            return out.toString();
         }
     }
 }
