@@ -50,7 +50,8 @@ public final class Words {
     public String inSentence(Fact fact, Field field) {
         Value value = fact.value(field);
         if (!fact.sure() && field.property().isEmpty() && field.type() instanceof FieldType.TermType t && !t.isFlag()) {
-            return fact.name();
+            // A reason puts its own article before a value.
+            return fact.name().replaceFirst("^a ", "");
         }
         if (value instanceof Value.Unknown || value instanceof Value.NotApplicable) {
             return (value instanceof Value.Unknown ? "unknown " : "no ") + field.label();

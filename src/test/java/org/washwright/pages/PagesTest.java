@@ -42,6 +42,18 @@ class PagesTest {
     }
 
     @Test
+    void the_assessment_shows_the_cautions_of_the_task_and_of_every_process_that_stands() throws IOException {
+        String page = drawn("assessment", "casework/assessment", Map.of());
+
+        answer.cautions().forEach(caution -> assertTrue(page.contains(caution.text()), caution.text()));
+        List<Answer.Sentence> ofProcesses = answer.candidates().stream()
+                .flatMap(candidate -> candidate.cautions().stream())
+                .toList();
+        assertFalse(ofProcesses.isEmpty());
+        ofProcesses.forEach(caution -> assertTrue(page.contains(caution.text()), caution.text()));
+    }
+
+    @Test
     void every_reason_on_the_assessment_leads_to_a_firing_that_the_trace_shows() throws IOException {
         String assessment = drawn("assessment", "casework/assessment", Map.of());
         String trace = drawn("trace", "casework/trace", Map.of());
