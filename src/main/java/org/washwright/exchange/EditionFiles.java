@@ -5,6 +5,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -44,6 +45,10 @@ public record EditionFiles(Map<String, byte[]> files) {
     private static final Pattern NAME = Pattern.compile(
             "(edition|grading|assumptions)\\.yaml|(catalogue|trees|cases)/[A-Za-z0-9._-]{1,80}\\.yaml"
                     + "|tables/[A-Za-z0-9._-]{1,80}\\.csv|rules/(?:[A-Za-z0-9._-]{1,80}/){0,4}[A-Za-z0-9._-]{1,80}\\.drl");
+
+    private static final int END_SIGNATURE = 0x06054b50;
+    private static final int END_LENGTH = 22;
+    private static final int END_ENTRIES = 10;
 
     /** Keeps an ordered copy. */
     public EditionFiles {
@@ -104,6 +109,9 @@ public record EditionFiles(Map<String, byte[]> files) {
             }
             if (seen == 0) {
                 diagnostics.add(Message.BROKEN_ZIP, Place.ofFile("bundle"), "", "it holds no files");
+            } else if (listed(zip) != seen && !diagnostics.hasErrors()) {
+                // A stream ends without a word where a bundle was cut between two files; only its list tells.
+                diagnostics.add(Message.BROKEN_ZIP, Place.ofFile("bundle"), "", "it does not hold the files it lists");
             }
         } catch (ZipException | IllegalArgumentException e) {
             diagnostics.add(Message.BROKEN_ZIP, Place.ofFile("bundle"), "", String.valueOf(e.getMessage()));
@@ -111,6 +119,17 @@ public record EditionFiles(Map<String, byte[]> files) {
             diagnostics.add(Message.BROKEN_ZIP, Place.ofFile("bundle"), "", "it ends too early");
         }
         return new EditionFiles(files);
+    }
+
+    /** Number of entries by the list at the end of a zip (APPNOTE 6.3.10, section 4.3.16); -1 when there is none. */
+    private static int listed(byte[] zip) {
+        ByteBuffer buffer = ByteBuffer.wrap(zip).order(ByteOrder.LITTLE_ENDIAN);
+        for (int at = zip.length - END_LENGTH; at >= 0; at--) {
+            if (buffer.getInt(at) == END_SIGNATURE) {
+                return Short.toUnsignedInt(buffer.getShort(at + END_ENTRIES));
+            }
+        }
+        return -1;
     }
 
     private static byte[] bounded(InputStream in, long most) throws IOException {

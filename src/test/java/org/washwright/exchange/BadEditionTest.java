@@ -528,6 +528,11 @@ class BadEditionTest {
                     diagnostics.all().stream().anyMatch(d -> d.message() == Message.BROKEN_ZIP),
                     diagnostics.all()::toString);
         }
+        for (int cut = 0; cut < whole.length; cut += 97) {
+            Diagnostics diagnostics = new Diagnostics();
+            EditionFiles.ofZip(Arrays.copyOf(whole, cut), diagnostics);
+            assertTrue(diagnostics.hasErrors(), "cut at " + cut);
+        }
         Diagnostics strange = new Diagnostics();
         EditionFiles.ofZip(zip(Map.of("rules/a.exe", new byte[1])), strange);
         assertEquals(Message.FILE_NAME, strange.all().get(0).message());

@@ -52,6 +52,17 @@ class ProofAndLawTest {
         assertTrue(uk.cautions("chlorinated-vapour").contains("2A"));
     }
 
+    /** An exposure limit without its issuing body and year can't be checked. */
+    @Test
+    void everyExposureLimitNamesItsIssuingBodyAndYear() {
+        Asked asked = Asked.of("{substrate: carbon-steel, hardness: 20 HRC}", "", "cutting-oil", "storage");
+        for (String process : new String[] {"hydrocarbon-vacuum", "chlorinated-vapour"}) {
+            assertTrue(
+                    asked.cautions(process).matches("(?s).* over 8 h \\([^)]*[12][0-9]{3}[^)]*\\).*"),
+                    () -> asked.cautions(process));
+        }
+    }
+
     /** Common practice: the site's permit decides; where it is not known, nothing is. */
     @Test
     void onlyPermittedSolventsStand() {
