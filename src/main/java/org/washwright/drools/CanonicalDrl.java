@@ -23,31 +23,32 @@ final class CanonicalDrl {
         this.certain = certain;
     }
 
-    /** The text for these rules; a rule's number is its place in the list. */
-    static String write(List<Rule> rules, Map<String, Integer> levels) {
-        StringBuilder out = new StringBuilder("package washwright;\n")
-                .append("import ")
+    /** The text for these rules, in a package of its own; it depends on nothing but the rules and their levels. */
+    static String write(String packageName, List<Rule> rules, Map<String, Integer> levels) {
+        StringBuilder out = new StringBuilder("package ")
+                .append(packageName)
+                .append(";\nimport ")
                 .append(MatchFact.class.getName())
                 .append(";\n")
                 .append("global ")
                 .append(MatchSink.class.getName())
                 .append(" sink;\n");
-        for (int i = 0; i < rules.size(); i++) {
-            int level = levels.getOrDefault(rules.get(i).id(), 0);
-            new CanonicalDrl(true).rule(out, rules.get(i), i, -2 * level);
-            new CanonicalDrl(false).rule(out, rules.get(i), i, -2 * level - 1);
+        for (Rule rule : rules) {
+            int level = levels.getOrDefault(rule.id(), 0);
+            new CanonicalDrl(true).rule(out, rule, -2 * level);
+            new CanonicalDrl(false).rule(out, rule, -2 * level - 1);
         }
         return out.toString();
     }
 
-    private void rule(StringBuilder out, Rule rule, int number, int salience) {
+    private void rule(StringBuilder out, Rule rule, int salience) {
         // Rule ids are checked to be plain letters, digits and hyphens, so they can stand in a name.
         out.append("rule \"")
                 .append(rule.id())
                 .append(certain ? "" : " possible")
                 .append("\"\n");
         out.append("salience ").append(salience).append("\nwhen\n");
-        List<String> arguments = new ArrayList<>(List.of(String.valueOf(number)));
+        List<String> arguments = new ArrayList<>(List.of("\"" + rule.id() + "\""));
         for (int i = 0; i < rule.patterns().size(); i++) {
             Pattern p = rule.patterns().get(i);
             boolean inner = p.sign() == Sign.NOT ? !certain : certain;

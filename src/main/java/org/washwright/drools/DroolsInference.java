@@ -1,16 +1,13 @@
 package org.washwright.drools;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.atomic.AtomicLong;
-import org.drools.model.codegen.ExecutableModelProject;
+import java.util.Optional;
+import org.drools.model.Model;
+import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
-import org.kie.api.KieServices;
-import org.kie.api.builder.KieBuilder;
-import org.kie.api.builder.KieFileSystem;
-import org.kie.api.builder.Message;
-import org.kie.api.builder.ReleaseId;
-import org.kie.api.runtime.KieContainer;
 import org.kie.api.runtime.KieSession;
 import org.washwright.engine.Fact;
 import org.washwright.engine.Inference;
@@ -21,23 +18,42 @@ import org.washwright.rule.Rule;
 /** Rules compiled by Drools from their canonical form. */
 public final class DroolsInference implements Inference {
 
-    private static final AtomicLong BUILDS = new AtomicLong();
+    /** Units of this process that no store keeps. */
+    private static final Units IN_MEMORY = new Units(Optional.empty());
 
-    private final List<Rule> rules;
+    private final Map<String, Rule> rules;
     private final Map<String, Integer> levels;
     private final FactTypes types;
+
+    /** Held so that other editions find these units in memory as long as this one lives. */
+    private final List<Units.Unit> units;
+
     private final KieBase base;
 
-    private DroolsInference(List<Rule> rules, Map<String, Integer> levels, FactTypes types) {
-        this.rules = List.copyOf(rules);
+    private DroolsInference(List<Rule> rules, Map<String, Integer> levels, FactTypes types, Units units) {
+        this.rules = new HashMap<>();
+        rules.forEach(r -> this.rules.put(r.id(), r));
         this.levels = Map.copyOf(levels);
         this.types = types;
-        this.base = compile(CanonicalDrl.write(this.rules, levels));
+        this.units = UnitPlan.texts(rules, levels).stream().map(units::of).toList();
+        List<Model> models = new ArrayList<>();
+        this.units.forEach(u -> models.addAll(u.models()));
+        this.base = KieBaseBuilder.createKieBaseFromModel(models);
     }
 
     /** Compiles rules; takes seconds of processor time for a hundred rules. */
     public static InferenceFactory factory() {
-        return DroolsInference::new;
+        return factory(IN_MEMORY);
+    }
+
+    /** Takes rules compiled before from these units, and compiles the others. */
+    public static InferenceFactory factory(Units units) {
+        return (rules, levels, types) -> new DroolsInference(rules, levels, types, units);
+    }
+
+    /** How many units its rules came in. */
+    int units() {
+        return units.size();
     }
 
     @Override
@@ -54,26 +70,6 @@ public final class DroolsInference implements Inference {
             return sink.inferred();
         } finally {
             session.dispose();
-        }
-    }
-
-    private static KieBase compile(String drl) {
-        KieServices services = KieServices.get();
-        // Each build has its own coordinates and leaves the repository at once: what stays there would never be freed.
-        ReleaseId id = services.newReleaseId("org.washwright.compiled", "edition", "1." + BUILDS.incrementAndGet());
-        KieFileSystem files = services.newKieFileSystem().generateAndWritePomXML(id);
-        files.write("src/main/resources/washwright/rules.drl", drl);
-        KieBuilder builder = services.newKieBuilder(files, DroolsInference.class.getClassLoader());
-        builder.buildAll(ExecutableModelProject.class);
-        try {
-            if (builder.getResults().hasMessages(Message.Level.ERROR)) {
-                throw new IllegalStateException("canonical rules do not compile: "
-                        + builder.getResults().getMessages(Message.Level.ERROR));
-            }
-            KieContainer container = services.newKieContainer(id, DroolsInference.class.getClassLoader());
-            return container.getKieBase();
-        } finally {
-            services.getRepository().removeKieModule(id);
         }
     }
 }

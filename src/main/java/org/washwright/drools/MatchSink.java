@@ -24,7 +24,7 @@ public final class MatchSink {
     /** Most firings of one run, far above what the caps on tasks and rules allow; a guard, not a limit to work with. */
     static final int MAX_FIRINGS = 2_000_000;
 
-    private final List<Rule> rules;
+    private final Map<String, Rule> rules;
     private final Map<String, Integer> levels;
     private final FactTypes types;
     private final KieSession session;
@@ -33,7 +33,7 @@ public final class MatchSink {
     private final Map<String, Fact> conclusions = new TreeMap<>();
     private final Map<String, FactHandle> handles = new HashMap<>();
 
-    MatchSink(List<Rule> rules, Map<String, Integer> levels, FactTypes types, KieSession session) {
+    MatchSink(Map<String, Rule> rules, Map<String, Integer> levels, FactTypes types, KieSession session) {
         this.rules = rules;
         this.levels = levels;
         this.types = types;
@@ -41,21 +41,21 @@ public final class MatchSink {
     }
 
     /** Called by compiled rules: a certain match. */
-    public void certain(int rule, MatchFact... facts) {
+    public void certain(String rule, MatchFact... facts) {
         Match match = match(rule, true, facts);
         certain.add(match.rule().id() + " " + match.key());
         take(match);
     }
 
     /** Called by compiled rules: a possible match, certain or not. */
-    public void possible(int rule, MatchFact... facts) {
+    public void possible(String rule, MatchFact... facts) {
         Match match = match(rule, false, facts);
         if (!certain.contains(match.rule().id() + " " + match.key())) {
             take(match);
         }
     }
 
-    private Match match(int rule, boolean isCertain, MatchFact... facts) {
+    private Match match(String rule, boolean isCertain, MatchFact... facts) {
         List<Optional<Fact>> matched = new ArrayList<>(facts.length);
         for (MatchFact f : facts) {
             matched.add(Optional.ofNullable(f).map(MatchFact::fact));

@@ -68,6 +68,11 @@ public final class Fact {
         return values.get(field.slot());
     }
 
+    /** Value in a slot of its type. */
+    public Value at(int slot) {
+        return values.get(slot);
+    }
+
     /** Origin of the value of a field of its type. */
     public Origin origin(Field field) {
         return origins.get(field.slot());

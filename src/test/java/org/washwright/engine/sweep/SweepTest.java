@@ -1,0 +1,89 @@
+package org.washwright.engine.sweep;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.washwright.assessment.Assessor;
+import org.washwright.document.Diagnostics;
+import org.washwright.engine.Fact;
+import org.washwright.engine.FactBase;
+import org.washwright.engine.FactBuilder;
+import org.washwright.engine.Inference;
+import org.washwright.engine.Match;
+import org.washwright.engine.ReferenceInterpreter;
+import org.washwright.generate.Agreement;
+import org.washwright.generate.RuleWriter;
+import org.washwright.generate.SmallEdition;
+import org.washwright.generate.Starter;
+import org.washwright.generate.TaskMaker;
+import org.washwright.rule.Edition;
+import org.washwright.task.CleaningTask;
+
+/**
+ * The indexed form of the rules and the plain interpreter have to agree on everything. They share the rule tree and the
+ * making of conclusions, but no comparison; compiled rules are the third voice, in the differential test of Drools.
+ */
+class SweepTest {
+
+    @ParameterizedTest
+    @ValueSource(longs = {11, 12, 13, 14, 15, 16, 17, 18})
+    void indexedAndInterpretedRulesAgreeOnMadeUpEditions(long seed) {
+        Random random = new Random(seed);
+        Edition edition = SmallEdition.with(RuleWriter.write(random, SmallEdition.with(""), 60));
+        Inference plain = prepare(ReferenceInterpreter.factory(), edition);
+        Inference swept = prepare(SweepInference.factory(), edition);
+        TaskMaker maker = new TaskMaker(random, edition);
+        int certain = 0;
+        int possible = 0;
+        for (int t = 0; t < 40; t++) {
+            List<Fact> facts = facts(edition, maker.task());
+            Inference.Inferred expected = plain.run(facts);
+            List<String> differences = Agreement.differences(swept.run(facts), expected);
+            assertTrue(differences.isEmpty(), () -> String.join("\n", differences));
+            certain += (int) expected.matches().stream().filter(Match::certain).count();
+            possible +=
+                    (int) expected.matches().stream().filter(m -> !m.certain()).count();
+        }
+        // Own earlier output, half of it: there has to be something to agree on.
+        assertTrue(certain > 80 && possible > 300, certain + " certain, " + possible + " possible");
+    }
+
+    @Test
+    void theAnswersToTheDemoTasksAreTheSameToTheByte() {
+        Assessor swept = Assessor.of(Starter.edition(), SweepInference.factory());
+        Starter.demoTasks()
+                .forEach((name, task) -> assertArrayEquals(
+                        Starter.interpreted().assess(task, Starter.WISHES).bytes(),
+                        swept.assess(task, Starter.WISHES).bytes(),
+                        name));
+    }
+
+    @Test
+    void aRuleWithoutPositivePatternFiresWhenNothingIsThere() {
+        Edition edition = SmallEdition.with("rule \"none\" @id(\"N\") @basis(\"common practice\")\n"
+                + "when not Soil(kind == \"soil-a\") then caution(\"hazard-a\", \"So.\"); end\n");
+        List<Fact> without = facts(edition, Starter.task(edition, "title: t\nsoils: {open: no, list: []}\n"));
+        List<Fact> with =
+                facts(edition, Starter.task(edition, "title: t\nsoils: {open: no, list: [{kind: soil-a}]}\n"));
+        Inference swept = prepare(SweepInference.factory(), edition);
+        assertEquals(1, swept.run(without).matches().size());
+        assertEquals(0, swept.run(with).matches().size());
+    }
+
+    private static Inference prepare(org.washwright.engine.InferenceFactory factory, Edition edition) {
+        return factory.prepare(edition.taskRules(), edition.levels(), edition.types());
+    }
+
+    private static List<Fact> facts(Edition edition, CleaningTask task) {
+        Diagnostics diagnostics = new Diagnostics();
+        FactBase facts = FactBuilder.build(task, edition, Map.of(), diagnostics);
+        return diagnostics.hasErrors() ? List.of() : facts.all();
+    }
+}
