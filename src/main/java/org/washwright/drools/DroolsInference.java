@@ -58,6 +58,10 @@ public final class DroolsInference implements Inference {
 
     @Override
     public Inferred run(List<Fact> facts) {
+        if (rules.isEmpty()) {
+            // A base without rules knows no sink either.
+            return new Inferred(List.of(), List.of());
+        }
         KieSession session = base.newKieSession();
         try {
             MatchSink sink = new MatchSink(rules, levels, types, session);

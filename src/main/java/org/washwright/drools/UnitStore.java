@@ -18,7 +18,7 @@ import javax.crypto.spec.SecretKeySpec;
  *
  * <p>Nothing here ever fails an assessment: without a usable folder every unit is compiled anew, which costs time only.
  */
-public final class UnitStore {
+final class UnitStore {
 
     /** Most units kept; the longest unused go first. */
     static final int MOST = 2_000;
@@ -41,7 +41,7 @@ public final class UnitStore {
     }
 
     /** The store in a folder, which is made when it is missing; empty when others could write there or nobody can. */
-    public static Optional<UnitStore> in(Path path) {
+    static Optional<UnitStore> in(Path path) {
         return in(path, MOST);
     }
 

@@ -6,8 +6,10 @@ import java.io.UncheckedIOException;
 import java.lang.ref.ReferenceQueue;
 import java.lang.ref.WeakReference;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.HashMap;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -56,8 +58,19 @@ public final class Units {
     }
 
     /** Units kept in memory, and in a store when there is one. */
-    public Units(Optional<UnitStore> store) {
+    Units(Optional<UnitStore> store) {
         this.store = store;
+    }
+
+    /** Units kept in the cache folder of the user who runs the program. */
+    public static Units ofUser() {
+        return new Units(
+                UserCache.folder(System.getProperties(), System.getenv()).flatMap(UnitStore::in));
+    }
+
+    /** Units kept in this folder. */
+    public static Units in(Path folder) {
+        return new Units(UnitStore.in(folder));
     }
 
     /** The rules of a canonical text. */
@@ -142,6 +155,6 @@ public final class Units {
                 throw new UncheckedIOException(e);
             }
         }
-        return java.util.HexFormat.of().formatHex(digest.digest());
+        return HexFormat.of().formatHex(digest.digest());
     }
 }

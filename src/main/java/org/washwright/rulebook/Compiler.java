@@ -2,6 +2,7 @@ package org.washwright.rulebook;
 
 import jakarta.annotation.PreDestroy;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.CompletableFuture;
@@ -10,8 +11,11 @@ import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.washwright.assessment.Assessor;
 import org.washwright.drools.DroolsInference;
+import org.washwright.drools.Units;
+import org.washwright.engine.InferenceFactory;
 import org.washwright.problem.ProblemException;
 import org.washwright.rule.Edition;
 
@@ -35,6 +39,13 @@ class Compiler {
                 return made;
             });
 
+    private final InferenceFactory factory;
+
+    /** Keeps compiled rules below the data folder, so that a restart compiles nothing. */
+    Compiler(@ConfigProperty(name = "washwright.data-dir") Path dataFolder) {
+        factory = DroolsInference.factory(Units.in(dataFolder.resolve("compiled-rules")));
+    }
+
     /** An edition ready to answer, at once or when it is done. */
     CompletableFuture<Assessor> ready(String textHash, Supplier<Edition> edition) {
         CompletableFuture<Assessor> found = ready.get(textHash, key -> start(edition));
@@ -52,7 +63,7 @@ class Compiler {
 
     private CompletableFuture<Assessor> start(Supplier<Edition> edition) {
         try {
-            return CompletableFuture.supplyAsync(() -> Assessor.of(edition.get(), DroolsInference.factory()), thread);
+            return CompletableFuture.supplyAsync(() -> Assessor.of(edition.get(), factory), thread);
         } catch (RejectedExecutionException e) {
             throw new ProblemException(
                     503, "Busy", "Too many editions are being made ready; try again in a minute.", List.of());

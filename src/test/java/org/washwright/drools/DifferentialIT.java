@@ -21,6 +21,7 @@ import org.washwright.engine.FactBuilder;
 import org.washwright.engine.Inference;
 import org.washwright.engine.Match;
 import org.washwright.engine.ReferenceInterpreter;
+import org.washwright.engine.sweep.SweepInference;
 import org.washwright.generate.Agreement;
 import org.washwright.generate.RuleWriter;
 import org.washwright.generate.SmallEdition;
@@ -30,8 +31,8 @@ import org.washwright.rule.Edition;
 import org.washwright.task.CleaningTask;
 
 /**
- * Compiled rules and the plain interpreter have to agree on everything: two programs written apart are each other's oracle,
- * so no expected number stands here.
+ * Compiled rules, the indexed form and the plain interpreter have to agree on everything: programs written apart are each
+ * other's oracle, so no expected number stands here.
  */
 @Tag("slow")
 class DifferentialIT {
@@ -48,6 +49,7 @@ class DifferentialIT {
         Inference interpreted =
                 ReferenceInterpreter.factory().prepare(edition.taskRules(), edition.levels(), edition.types());
         Inference compiled = DroolsInference.factory().prepare(edition.taskRules(), edition.levels(), edition.types());
+        Inference swept = SweepInference.factory().prepare(edition.taskRules(), edition.levels(), edition.types());
         TaskMaker maker = new TaskMaker(random, edition);
         int pairs = 0;
         int certain = 0;
@@ -59,7 +61,8 @@ class DifferentialIT {
                 continue;
             }
             Inference.Inferred plain = interpreted.run(facts);
-            List<String> differences = Agreement.differences(compiled.run(facts), plain);
+            List<String> differences = new ArrayList<>(Agreement.differences(compiled.run(facts), plain));
+            differences.addAll(Agreement.differences(swept.run(facts), plain));
             assertTrue(differences.isEmpty(), () -> String.join("\n", differences));
             pairs += edition.rules().size();
             certain += (int) plain.matches().stream().filter(Match::certain).count();
@@ -97,6 +100,7 @@ class DifferentialIT {
         Inference interpreted =
                 ReferenceInterpreter.factory().prepare(edition.taskRules(), edition.levels(), edition.types());
         Inference compiled = DroolsInference.factory().prepare(edition.taskRules(), edition.levels(), edition.types());
+        Inference swept = SweepInference.factory().prepare(edition.taskRules(), edition.levels(), edition.types());
         // A depth over a width of zero is infinite, and so can touch the open end of a range.
         List<String> kinds = List.of(
                 "depth: 2 mm, diameter: 1 mm",
@@ -118,7 +122,9 @@ class DifferentialIT {
                                     edition,
                                     "title: t\nfeatures: {open: " + open + ", list: [{" + one + "}, {" + other
                                             + "}]}\n"));
-                    List<String> differences = Agreement.differences(compiled.run(facts), interpreted.run(facts));
+                    Inference.Inferred plain = interpreted.run(facts);
+                    List<String> differences = new ArrayList<>(Agreement.differences(compiled.run(facts), plain));
+                    differences.addAll(Agreement.differences(swept.run(facts), plain));
                     assertTrue(differences.isEmpty(), () -> one + " and " + other + ": " + differences);
                 }
             }
@@ -139,6 +145,7 @@ class DifferentialIT {
         Random random = new Random(7);
         TaskMaker maker = new TaskMaker(random, Starter.edition());
         List<CleaningTask> demo = new ArrayList<>(Starter.demoTasks().values());
+        Assessor swept = Assessor.of(Starter.edition(), SweepInference.factory());
         int compared = 0;
         int refused = 0;
         while (compared < MUTATED) {
@@ -148,6 +155,7 @@ class DifferentialIT {
                         Starter.interpreted().assess(task, Starter.WISHES).bytes();
                 assertArrayEquals(
                         plain, Starter.compiled().assess(task, Starter.WISHES).bytes(), task.toString());
+                assertArrayEquals(plain, swept.assess(task, Starter.WISHES).bytes(), task.toString());
                 compared++;
             } catch (RefusedTask e) {
                 // Hardness and strength made up apart may contradict each other.
