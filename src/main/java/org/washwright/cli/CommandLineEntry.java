@@ -24,6 +24,7 @@ public final class CommandLineEntry {
         if (args.length == 0 || args.length == 1 && args[0].equals(SERVE)) {
             return OptionalInt.empty();
         }
+        QuietLog.apply();
         // Text is UTF-8 whatever the terminal's locale says, so that the bytes of an answer are its hashed bytes.
         PrintWriter out = new PrintWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8), true);
         PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);

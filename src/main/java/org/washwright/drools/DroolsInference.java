@@ -1,7 +1,6 @@
 package org.washwright.drools;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,11 +17,13 @@ import org.washwright.rule.Rule;
 /** Rules compiled by Drools from their canonical form. */
 public final class DroolsInference implements Inference {
 
+    /** Most firings of one run, far above what the caps on tasks and rules allow; a guard, not a limit to work with. */
+    private static final int MAX_FIRINGS = 2_000_000;
+
     /** Units of this process that no store keeps. */
     private static final Units IN_MEMORY = new Units(Optional.empty());
 
-    private final Map<String, Rule> rules;
-    private final Map<String, Integer> levels;
+    private final Map<String, RankedRule> rules;
     private final FactTypes types;
 
     /** Held so that other editions find these units in memory as long as this one lives. */
@@ -31,9 +32,7 @@ public final class DroolsInference implements Inference {
     private final KieBase base;
 
     private DroolsInference(List<Rule> rules, Map<String, Integer> levels, FactTypes types, Units units) {
-        this.rules = new HashMap<>();
-        rules.forEach(r -> this.rules.put(r.id(), r));
-        this.levels = Map.copyOf(levels);
+        this.rules = RankedRule.byId(rules, levels);
         this.types = types;
         this.units = UnitPlan.texts(rules, levels).stream().map(units::of).toList();
         List<Model> models = new ArrayList<>();
@@ -51,11 +50,6 @@ public final class DroolsInference implements Inference {
         return (rules, levels, types) -> new DroolsInference(rules, levels, types, units);
     }
 
-    /** How many units its rules came in. */
-    int units() {
-        return units.size();
-    }
-
     @Override
     public Inferred run(List<Fact> facts) {
         if (rules.isEmpty()) {
@@ -64,16 +58,26 @@ public final class DroolsInference implements Inference {
         }
         KieSession session = base.newKieSession();
         try {
-            MatchSink sink = new MatchSink(rules, levels, types, session);
-            session.setGlobal("sink", sink);
-            facts.forEach(f -> session.insert(new MatchFact(f)));
-            if (session.fireAllRules(MatchSink.MAX_FIRINGS) >= MatchSink.MAX_FIRINGS) {
-                throw new IllegalStateException("the rules fired " + MatchSink.MAX_FIRINGS
-                        + " times on one task; split rules whose patterns meet in too many ways");
-            }
-            return sink.inferred();
+            MatchRecord record = new MatchRecord(rules, types, session);
+            fire(session, record, facts);
+            return record.inferred();
         } finally {
             session.dispose();
         }
+    }
+
+    /** Runs the rules over facts in a session of {@link #base()}; what matches goes to the sink. */
+    static void fire(KieSession session, MatchSink sink, List<Fact> facts) {
+        session.setGlobal("sink", sink);
+        facts.forEach(f -> session.insert(new MatchFact(f)));
+        if (session.fireAllRules(MAX_FIRINGS) >= MAX_FIRINGS) {
+            throw new IllegalStateException("the rules fired " + MAX_FIRINGS
+                    + " times on one task; split rules whose patterns meet in too many ways");
+        }
+    }
+
+    /** The compiled rules. */
+    KieBase base() {
+        return base;
     }
 }

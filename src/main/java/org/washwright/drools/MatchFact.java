@@ -1,7 +1,7 @@
 package org.washwright.drools;
 
 import java.util.Collection;
-import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.washwright.engine.Fact;
 import org.washwright.rule.Field;
@@ -20,20 +20,26 @@ public final class MatchFact {
     private static final double DOWN = Double.NEGATIVE_INFINITY;
 
     private final Fact fact;
+    private final Optional<Fact> matched;
     private final double[] low;
     private final double[] high;
     private final double[] mayLow;
     private final double[] mayHigh;
     private final Value[] values;
 
+    /** The term of a slot that has exactly one; it is compared most often, and so kept at hand. */
+    private final String[] only;
+
     MatchFact(Fact fact) {
         this.fact = fact;
+        this.matched = Optional.of(fact);
         Collection<Field> fields = fact.type().fields().values();
         this.low = new double[fields.size()];
         this.high = new double[fields.size()];
         this.mayLow = new double[fields.size()];
         this.mayHigh = new double[fields.size()];
         this.values = new Value[fields.size()];
+        this.only = new String[fields.size()];
         for (Field field : fields) {
             bounds(field.slot(), fact.value(field));
         }
@@ -41,6 +47,9 @@ public final class MatchFact {
 
     private void bounds(int slot, Value value) {
         values[slot] = value;
+        if (value instanceof Value.OneOf o && o.terms().size() == 1) {
+            only[slot] = o.terms().first();
+        }
         boolean number = value instanceof Value.Number;
         boolean never = value instanceof Value.NotApplicable;
         low[slot] = number ? ((Value.Number) value).span().low() : DOWN;
@@ -51,6 +60,11 @@ public final class MatchFact {
 
     Fact fact() {
         return fact;
+    }
+
+    /** As matches hold it. */
+    Optional<Fact> asMatched() {
+        return matched;
     }
 
     /** Name of its fact type. */
@@ -85,18 +99,47 @@ public final class MatchFact {
 
     /** Certainly one of these terms. */
     public boolean anyOf(int slot, String... terms) {
-        if (values[slot] instanceof Value.OneOf o) {
-            return Set.of(terms).containsAll(o.terms());
+        if (only[slot] != null) {
+            return among(only[slot], terms);
         }
-        return values[slot] instanceof Value.AllOf a && List.of(terms).stream().anyMatch(a.terms()::contains);
+        if (values[slot] instanceof Value.OneOf o) {
+            for (String own : o.terms()) {
+                if (!among(own, terms)) {
+                    return false;
+                }
+            }
+            return true;
+        }
+        return values[slot] instanceof Value.AllOf a && meet(a.terms(), terms);
     }
 
     /** Possibly one of these terms. */
     public boolean mayAnyOf(int slot, String... terms) {
+        if (only[slot] != null) {
+            return among(only[slot], terms);
+        }
         if (values[slot] instanceof Value.OneOf o) {
-            return List.of(terms).stream().anyMatch(o.terms()::contains);
+            return meet(o.terms(), terms);
         }
         return values[slot] instanceof Value.Unknown || anyOf(slot, terms);
+    }
+
+    private static boolean among(String term, String... terms) {
+        for (String t : terms) {
+            if (t.equals(term)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean meet(Set<String> own, String... terms) {
+        for (String t : terms) {
+            if (own.contains(t)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Certainly none of these terms. */

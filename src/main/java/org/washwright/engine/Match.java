@@ -14,9 +14,11 @@ import org.washwright.rule.Rule;
  */
 public record Match(Rule rule, List<Optional<Fact>> facts, boolean certain) {
 
+    private static final String NO_FACT = "-";
+
     /** By rule and matched facts; with levels before it, the order of firings in answers. */
     public static final Comparator<Match> ORDER =
-            Comparator.comparing((Match m) -> m.rule().id()).thenComparing(Match::key);
+            Comparator.comparing((Match m) -> m.rule().id()).thenComparing(Match::facts, Match::compare);
 
     /** Keeps a copy. */
     public Match {
@@ -25,7 +27,20 @@ public record Match(Rule rule, List<Optional<Fact>> facts, boolean certain) {
 
     /** Ids of the matched facts, joined. */
     public String key() {
-        return String.join(
-                " ", facts.stream().map(f -> f.map(Fact::id).orElse("-")).toList());
+        return String.join(" ", facts.stream().map(Match::id).toList());
+    }
+
+    private static int compare(List<Optional<Fact>> one, List<Optional<Fact>> other) {
+        for (int i = 0; i < Math.min(one.size(), other.size()); i++) {
+            int order = id(one.get(i)).compareTo(id(other.get(i)));
+            if (order != 0) {
+                return order;
+            }
+        }
+        return Integer.compare(one.size(), other.size());
+    }
+
+    private static String id(Optional<Fact> fact) {
+        return fact.isPresent() ? fact.get().id() : NO_FACT;
     }
 }

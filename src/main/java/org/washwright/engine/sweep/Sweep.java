@@ -2,7 +2,6 @@ package org.washwright.engine.sweep;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -124,7 +123,7 @@ final class Sweep {
         int from = matches.size();
         match(plan, 0, new Fact[plan.steps().size()], Truth.TRUE);
         if (matches.size() - from > 1) {
-            matches.subList(from, matches.size()).sort(Comparator.comparing(Match::key));
+            matches.subList(from, matches.size()).sort(Match.ORDER);
         }
     }
 

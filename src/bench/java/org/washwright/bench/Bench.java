@@ -1,0 +1,185 @@
+package org.washwright.bench;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Runs every measurement, each contender in fresh JVMs and the contenders in turn, and prints ratios against the baseline of
+ * the same run as Markdown. Times are processor times; on another machine only the ratios mean anything.
+ */
+public final class Bench {
+
+    private static final int TURNS = 3;
+
+    private static final List<String> ALL = List.of(
+            "if-chain",
+            "indexed",
+            "compiled",
+            "compiled, not recorded",
+            "compiled, no companions",
+            "compiled, one session",
+            "interpreter",
+            "bare Drools, new sessions",
+            "bare Drools, one session",
+            "Evrete",
+            "JEXL");
+
+    private Bench() {}
+
+    /** Arguments: names of parts (engine, scale, starter, compile, memory); all when there are none. */
+    public static void main(String[] args) throws Exception {
+        List<String> parts = args.length == 0
+                ? List.of("engine", "scale", "starter", "compile", "memory")
+                : Arrays.asList(args);
+        for (String part : parts) {
+            switch (part) {
+                case "engine" -> engine();
+                case "scale" -> scale();
+                case "starter" -> starter();
+                case "compile" -> compile();
+                case "memory" -> memory();
+                default -> throw new IllegalArgumentException("no part of the benchmark: " + part);
+            }
+        }
+    }
+
+    private static void engine() throws IOException, InterruptedException {
+        print("## Engine only\n");
+        for (int rules : new int[] {300, 1000, 3000}) {
+            List<String> names = new ArrayList<>(ALL);
+            if (rules > 1000) {
+                // Its compilation of so many conditions takes longer than everything else together.
+                names.remove("Evrete");
+            }
+            Map<String, double[]> results = rates(names, rules, 1);
+            double base = results.get("if-chain")[0];
+            print("%d rules, each may be touched: if-chain %.1f µs a task%n", rules, base);
+            print("| contender | µs a task | rate against the if-chain | matches in 200 tasks |");
+            print("|---|---|---|---|");
+            for (String name : names) {
+                double[] r = results.get(name);
+                print("| %s | %.1f | %.3f | %.0f |", name, r[0], base / r[0], r[1]);
+            }
+            print("");
+            print("recorded against not recorded, same compiled base: %.3f%n",
+                    results.get("compiled")[0] / results.get("compiled, not recorded")[0]);
+        }
+    }
+
+    private static void scale() throws IOException, InterruptedException {
+        print("## Ten times the rules, of which a task touches the same number\n");
+        print("| contender | 300 rules, µs | 3,000 rules, µs | ratio |");
+        print("|---|---|---|---|");
+        for (String name : List.of("indexed", "compiled", "bare Drools, new sessions", "if-chain", "interpreter")) {
+            double few = rates(List.of(name), 300, 1).get(name)[0];
+            double many = rates(List.of(name), 3000, 10).get(name)[0];
+            print("| %s | %.1f | %.1f | %.2f |", name, few, many, many / few);
+        }
+        print("");
+    }
+
+    private static void starter() throws IOException, InterruptedException {
+        print("## The starter rulebook, its demo tasks\n");
+        List<String> names = List.of(
+                "indexed", "compiled", "interpreter", "end to end, indexed", "end to end, compiled", "freezing alone");
+        Map<String, double[]> results = rates(names, 0, 1);
+        double base = results.get("indexed")[0];
+        print("| what | µs a task | times the indexed engine |");
+        print("|---|---|---|");
+        names.forEach(n -> print("| %s | %.0f | %.1f |", n, results.get(n)[0], results.get(n)[0] / base));
+        print("");
+        print("## End to end over the synthetic rules\n");
+        print("| rules | indexed, µs | compiled, µs | ratio |");
+        print("|---|---|---|---|");
+        for (int rules : new int[] {300, 1000}) {
+            Map<String, double[]> whole = rates(List.of("end to end, indexed", "end to end, compiled"), rules, 1);
+            double indexed = whole.get("end to end, indexed")[0];
+            double compiled = whole.get("end to end, compiled")[0];
+            print("| %d | %.0f | %.0f | %.2f |", rules, indexed, compiled, compiled / indexed);
+        }
+        print("");
+    }
+
+    private static void compile() throws IOException, InterruptedException {
+        print("## Until an edition can be evaluated, processor seconds\n");
+        print("| rules | all in one text | shared out | one rule changed (units compiled) | from the store | indexed "
+                + "| changed / one text |");
+        print("|---|---|---|---|---|---|---|");
+        for (int rules : new int[] {300, 1000}) {
+            double[] r = median(CompileCost.class, List.of(String.valueOf(rules)), 3);
+            print("| %d | %.1f | %.1f | %.2f (%.0f) | %.2f | %.3f | %.3f |",
+                    rules, r[0], r[1], r[2], r[5], r[3], r[4], r[2] / r[0]);
+        }
+        print("");
+    }
+
+    private static void memory() throws IOException, InterruptedException {
+        double[] r = median(MemoryCost.class, List.of(), 1);
+        print("## Memory, 300 rules\n");
+        print("A held edition: %.1f MB of heap. Over 200 cycles of loading and dropping, last quarter against second:"
+                        + " heap %.1f / %.1f MB = %.3f, loaded classes %.0f / %.0f = %.3f.%n",
+                r[0], r[2], r[1], r[2] / r[1], r[4], r[3], r[4] / r[3]);
+    }
+
+    private static Map<String, double[]> rates(List<String> names, int rules, int spread)
+            throws IOException, InterruptedException {
+        Map<String, List<double[]>> all = new TreeMap<>();
+        for (int turn = 0; turn < TURNS; turn++) {
+            for (String name : names) {
+                all.computeIfAbsent(name, k -> new ArrayList<>())
+                        .add(run(Rate.class, List.of(name, String.valueOf(rules), String.valueOf(spread))));
+            }
+        }
+        Map<String, double[]> medians = new TreeMap<>();
+        all.forEach((name, runs) -> medians.put(name, median(runs)));
+        return medians;
+    }
+
+    private static double[] median(Class<?> main, List<String> arguments, int turns)
+            throws IOException, InterruptedException {
+        List<double[]> runs = new ArrayList<>();
+        for (int i = 0; i < turns; i++) {
+            runs.add(run(main, arguments));
+        }
+        return median(runs);
+    }
+
+    private static double[] median(List<double[]> runs) {
+        double[] out = new double[runs.get(0).length];
+        for (int i = 0; i < out.length; i++) {
+            int column = i;
+            out[i] = runs.stream().mapToDouble(r -> r[column]).sorted().toArray()[runs.size() / 2];
+        }
+        return out;
+    }
+
+    private static double[] run(Class<?> main, List<String> arguments) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx3g",
+                "-cp",
+                System.getProperty("java.class.path"),
+                main.getName()));
+        command.addAll(arguments);
+        Process process = new ProcessBuilder(command)
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+        String output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        if (process.waitFor() != 0) {
+            throw new IllegalStateException(main.getSimpleName() + " " + arguments + " failed: " + output);
+        }
+        String last = output.lines().reduce("", (a, b) -> b);
+        return Arrays.stream(last.split(" ")).mapToDouble(Double::parseDouble).toArray();
+    }
+
+    private static void print(String format, Object... values) {
+        System.out.println(String.format(Locale.ROOT, format, values));
+    }
+}
