@@ -2,14 +2,14 @@ package org.washwright.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.washwright.engine.Fired.facts;
+import static org.washwright.engine.Fired.fire;
+import static org.washwright.engine.Fired.only;
+import static org.washwright.engine.Fired.rule;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
-import org.washwright.document.Diagnostics;
 import org.washwright.generate.SmallEdition;
-import org.washwright.generate.Starter;
 import org.washwright.rule.Edition;
 
 /** What a firing shows: what it read, what holds it when it is undecided, whom it is about and what it says. */
@@ -153,26 +153,6 @@ class FiringsTest {
     }
 
     @Test
-    void aConclusionOnceCertainStaysCertainWhenAnotherRuleOnlyMayDrawIt() {
-        String last = rule("Z", "Conclusion(id == \"conclusion-a\")", "caution(\"hazard-a\", \"So.\")");
-        String sure = "$s : Soil(kind.oily == true)";
-        String unsure = "$s : Soil(amount > \"5 g/m2\")";
-        String draw = "conclude(\"conclusion-a\", \"So.\")";
-        String task = "soils: [{kind: soil-a}]";
-        for (String rules : List.of(
-                rule("A", sure, draw) + rule("B", unsure, draw), rule("A", unsure, draw) + rule("B", sure, draw))) {
-            List<Firing> firings = fire(rules + last, task);
-            assertEquals(
-                    List.of("A", "B", "Z"),
-                    firings.stream().map(f -> f.rule().id()).toList());
-            assertTrue(firings.get(2).certain());
-            assertEquals(
-                    "conclusions/conclusion-a",
-                    firings.get(2).facts().get(0).orElseThrow().id());
-        }
-    }
-
-    @Test
     void findingsAreAboutTheProcessesOfTheirTarget() {
         String rules = rule("A", "Part()", "ruleOut(\"water\", \"main\", \"No {$target}.\")")
                 + rule("B", "$p : Process(id == \"oil-a\")", "support($p, \"works\", 2, \"{$p} and {$target}.\")")
@@ -205,52 +185,7 @@ class FiringsTest {
         assertEquals(List.of("[oil-a] No oil A."), said(firing));
     }
 
-    @Test
-    void matchesStandInOrderOfTheirRulesAndFacts() {
-        String rules = rule("B", "$s : Soil()", "caution(\"hazard-a\", \"So.\")")
-                + rule("A", "$s : Soil() $f : Feature()", "caution(\"hazard-a\", \"So.\")");
-        List<String> keys = new ArrayList<>();
-        fire(rules, "soils: [{kind: soil-a}, {kind: soil-b}]\nfeatures: [{depth: 1 mm}, {depth: 2 mm}]")
-                .forEach(f -> keys.add(f.rule().id() + " " + new Match(f.rule(), f.facts(), true).key()));
-        assertEquals(
-                List.of(
-                        "A soils/0 features/0",
-                        "A soils/0 features/1",
-                        "A soils/1 features/0",
-                        "A soils/1 features/1",
-                        "B soils/0",
-                        "B soils/1"),
-                keys);
-    }
-
     private static List<String> said(Firing firing) {
         return firing.findings().stream().map(f -> f.targets() + " " + f.text()).toList();
-    }
-
-    private static String rule(String id, String when, String then) {
-        return "rule \"" + id + "\" @id(\"" + id + "\") @basis(\"common practice\") when " + when + " then " + then
-                + "; end\n";
-    }
-
-    private static Firing only(String rule, String yaml) {
-        List<Firing> firings = fire(rule, yaml);
-        assertEquals(1, firings.size());
-        return firings.get(0);
-    }
-
-    private static List<Firing> fire(String rules, String yaml) {
-        Edition edition = SmallEdition.with(rules);
-        FactBase facts = facts(edition, yaml);
-        Inference.Inferred inferred = ReferenceInterpreter.factory()
-                .prepare(edition.taskRules(), edition.levels(), edition.types())
-                .run(facts.all());
-        return new Firings(edition).of(inferred, facts.with(inferred.conclusions()), "", 1);
-    }
-
-    private static FactBase facts(Edition edition, String yaml) {
-        Diagnostics diagnostics = new Diagnostics();
-        FactBase facts = FactBuilder.build(Starter.task(edition, "title: t\n" + yaml), edition, Map.of(), diagnostics);
-        assertEquals(List.of(), diagnostics.all());
-        return facts;
     }
 }

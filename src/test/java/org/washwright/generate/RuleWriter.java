@@ -3,6 +3,7 @@ package org.washwright.generate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Random;
 import java.util.TreeSet;
 import org.washwright.catalogue.Catalogue;
@@ -30,7 +31,6 @@ public final class RuleWriter {
     record Bound(String variable, FactType type) {}
 
     private final List<Bound> bound = new ArrayList<>();
-    private final List<String> fields = new ArrayList<>();
     private int nextConclusion;
     private long ways;
 
@@ -123,7 +123,7 @@ public final class RuleWriter {
         if (positive && random.nextInt(3) == 0) {
             Field field = field(type);
             if (!(field.type() instanceof FieldType.CodeType) && joins(field)) {
-                String b = "$b" + fields.size() + "x" + bound.size();
+                String b = "$b0x" + bound.size();
                 bindings.add(b + " : " + field.name());
                 pending.add(new BoundField(b, field.type()));
             }
@@ -177,7 +177,7 @@ public final class RuleWriter {
         return "";
     }
 
-    private java.util.Optional<String> constraint(FactType type, int depth) {
+    private Optional<String> constraint(FactType type, int depth) {
         int form = random.nextInt(depth < 2 ? 6 : 4);
         if (form < 4) {
             return comparison(type);
@@ -187,18 +187,18 @@ public final class RuleWriter {
             constraint(type, depth + 1).ifPresent(parts::add);
         }
         return parts.size() < 2
-                ? java.util.Optional.empty()
-                : java.util.Optional.of("(" + String.join(form == 4 ? " || " : " && ", parts) + ")");
+                ? Optional.empty()
+                : Optional.of("(" + String.join(form == 4 ? " || " : " && ", parts) + ")");
     }
 
-    private java.util.Optional<String> comparison(FactType type) {
+    private Optional<String> comparison(FactType type) {
         Field field = field(type);
         if (field.type() instanceof FieldType.CodeType || field.type() instanceof FieldType.FactType) {
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
         if (type.name().equals(FactTypes.CONCLUSION)) {
             // Another condition on the id could name a conclusion that this rule draws.
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
         if (random.nextInt(3) == 0 && joins(field)) {
             List<String> others = new ArrayList<>();
@@ -209,16 +209,15 @@ public final class RuleWriter {
                         .forEach(f -> others.add(b.variable() + "." + f.name()));
             }
             if (!others.isEmpty()) {
-                return java.util.Optional.of(
-                        field.name() + " " + op(field) + " " + others.get(random.nextInt(others.size())));
+                return Optional.of(field.name() + " " + op(field) + " " + others.get(random.nextInt(others.size())));
             }
         }
         if (field.type() instanceof FieldType.NumberType n) {
             List<String> grid = Grid.of(n.dimension());
-            return java.util.Optional.of(field.name() + " " + op(field) + " \""
+            return Optional.of(field.name() + " " + op(field) + " \""
                     + Grid.text(n.dimension(), grid.get(random.nextInt(grid.size()))) + "\"");
         }
-        return java.util.Optional.of(terms(field, (FieldType.TermType) field.type()));
+        return Optional.of(terms(field, (FieldType.TermType) field.type()));
     }
 
     private String terms(Field field, FieldType.TermType type) {
