@@ -49,4 +49,39 @@ class ReferenceInterpreterTest {
                         "B soils/1"),
                 keys);
     }
+
+    @Test
+    void aConclusionThatBecomesCertainOnALaterLevelIsOneFactForTheLevelsAbove() {
+        String rules = rule("A", "$s : Soil(amount > \"5 g/m2\")", "conclude(\"conclusion-b\", \"So.\")")
+                + rule("B", "$s : Soil(kind.oily == true)", "conclude(\"conclusion-a\", \"So.\")")
+                + rule("C", "Conclusion(id == \"conclusion-a\")", "conclude(\"conclusion-b\", \"So.\")")
+                + rule("D", "Conclusion(id == \"conclusion-b\")", "caution(\"hazard-a\", \"So.\")");
+        List<Firing> firings = fire(rules, "soils: [{kind: soil-a}]");
+        assertEquals(
+                List.of("A false", "B true", "C true", "D true"),
+                firings.stream().map(f -> f.rule().id() + " " + f.certain()).toList());
+    }
+
+    @Test
+    void factsAreOrderedByTheirIdsAsText() {
+        String soils = "soils: [" + "{kind: soil-a}, ".repeat(10) + "{kind: soil-a}]";
+        List<String> ids = fire(rule("A", "$s : Soil()", "caution(\"hazard-a\", \"So.\")"), soils).stream()
+                .map(f -> f.facts().get(0).orElseThrow().id())
+                .toList();
+        assertEquals(List.of("soils/0", "soils/1", "soils/10", "soils/2"), ids.subList(0, 4));
+    }
+
+    @Test
+    void aRuleThatNamesNoConclusionWaitsForAllOfThem() {
+        for (String any : List.of("Conclusion(id != \"conclusion-a\")", "Conclusion(id not in (\"conclusion-a\"))")) {
+            String rules = rule("A", "Soil()", "conclude(\"conclusion-a\", \"So.\")")
+                    + rule("B", "Conclusion(id == \"conclusion-a\")", "conclude(\"conclusion-b\", \"So.\")")
+                    + rule("C", any, "caution(\"hazard-a\", \"So.\")");
+            List<Firing> firings = fire(rules, "soils: [{kind: soil-a}]");
+            assertEquals(List.of(0, 1, 2), firings.stream().map(Firing::level).toList());
+            assertEquals(
+                    "conclusions/conclusion-b",
+                    firings.get(2).facts().get(0).orElseThrow().id());
+        }
+    }
 }

@@ -10,7 +10,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.washwright.document.Diagnostic;
+import org.washwright.document.Diagnostics;
 import org.washwright.drools.DrlReader;
 import org.washwright.exchange.EditionReader;
 import org.washwright.generate.SmallEdition;
@@ -36,6 +39,41 @@ class RuleChecksTest {
         assertEquals(List.of(new Rule.Cite("BOOK", "page 3"), new Rule.Cite("BOOK", "")), cited.sources());
         assertEquals(List.of("T", "now", "n"), List.of(cited.title(), cited.since(), cited.note()));
         assertEquals(List.of(), checked("rule \"r\" @id(\"R\") " + basis + "when Soil() then end\n"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '¦',
+            quoteCharacter = '\'',
+            value = {
+                "@basis(\"physics\") @source(\"BOOK\") ¦ the rule \"r\" has no id. Add @id",
+                "@id(\"9\") @basis(\"common practice\") ¦ \"9\"",
+                "@id(\"R\") ¦ the rule \"R\" has no basis. Add @basis",
+                "@id(\"R\") @basis(\"hearsay\") ¦ \"hearsay\"",
+                "@id(\"R\") @basis(\"physics\") ¦ \"R\"",
+                "@id(\"R\") @basis(\"physics\") @source(\"BOOC\") ¦ did you mean \"BOOK\"?",
+                "@id(\"R\") @basis(\"common practice\") @sinse(\"x\") ¦ did you mean \"since\"?"
+            })
+    void aBadHeaderIsToldInWords(String header, String words) {
+        assertSaid("rule \"r\" " + header + " when Soil() then " + SAY + "; end\n", words);
+    }
+
+    @Test
+    void aRuleNeedsAnIdOfItsOwnAConditionAndAConsequence() {
+        assertSaid(text("R", "Soil()", SAY) + text("R", "Part()", SAY), "rule id");
+        String header = "rule \"r\" @id(\"R\") @basis(\"common practice\") ";
+        assertSaid(header + "when then " + SAY + "; end\n", "R");
+        assertSaid(header + "when Soil() then end\n", "\"r\"");
+        assertEquals(
+                1, checked(text("R", "Soil()", SAY) + text("R", "Part()", SAY)).size());
+    }
+
+    private static void assertSaid(String drl, String words) {
+        Diagnostics diagnostics = new Diagnostics();
+        checked(drl, diagnostics);
+        List<String> found =
+                diagnostics.all().stream().map(Diagnostic::toString).toList();
+        assertTrue(found.stream().anyMatch(f -> f.contains(words)), found::toString);
     }
 
     @Test
