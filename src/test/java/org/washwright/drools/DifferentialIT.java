@@ -133,11 +133,13 @@ class DifferentialIT {
 
     @Test
     void theBytesOfTheDemoAnswersAreTheSame() {
-        Starter.demoTasks()
-                .forEach((name, task) -> assertArrayEquals(
-                        Starter.interpreted().assess(task, Starter.WISHES).bytes(),
-                        Starter.compiled().assess(task, Starter.WISHES).bytes(),
-                        name));
+        Assessor swept = Assessor.of(Starter.edition(), SweepInference.factory());
+        Starter.demoTasks().forEach((name, task) -> {
+            byte[] plain = Starter.interpreted().assess(task, Starter.WISHES).bytes();
+            assertArrayEquals(
+                    plain, Starter.compiled().assess(task, Starter.WISHES).bytes(), name);
+            assertArrayEquals(plain, swept.assess(task, Starter.WISHES).bytes(), name);
+        });
     }
 
     @Test

@@ -2,6 +2,8 @@ package org.washwright.generate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.Random;
 import java.util.TreeSet;
 import org.washwright.catalogue.Catalogue;
@@ -19,24 +21,26 @@ import org.washwright.task.FieldType;
  */
 public final class RuleWriter {
 
-    private static final List<String> CONCLUSIONS =
-            List.of("conclusion-a", "conclusion-b", "conclusion-c", "conclusion-d", "conclusion-e", "conclusion-f");
-
     private final Random random;
     private final Catalogue catalogue;
+    private final List<String> conclusions;
+    private final boolean plainJoins;
     private final List<FactType> types = new ArrayList<>();
 
     /** A pattern already written: its variable and type. */
-    private record Bound(String variable, FactType type) {}
+    record Bound(String variable, FactType type) {}
 
     private final List<Bound> bound = new ArrayList<>();
-    private final List<String> fields = new ArrayList<>();
     private int nextConclusion;
     private long ways;
 
-    private RuleWriter(Random random, Edition edition) {
+    private RuleWriter(Random random, Edition edition, boolean plainJoins) {
         this.random = random;
         this.catalogue = edition.catalogue();
+        this.conclusions = List.copyOf(edition.catalogue()
+                .ofKind(FactTypes.CONCLUSION.toLowerCase(Locale.ROOT))
+                .keySet());
+        this.plainJoins = plainJoins;
         edition.types().byName().values().stream()
                 .filter(t -> !t.name().equals(FactTypes.STAGE))
                 .forEach(types::add);
@@ -44,9 +48,21 @@ public final class RuleWriter {
 
     /** Text of this many rules over an edition's words. */
     public static String write(Random random, Edition edition, int count) {
+        return write(random, edition, count, "R-", false);
+    }
+
+    /**
+     * Text of rules whose ids start with a prefix and that join facts by single values only: a field that holds all groups
+     * of a process at once is compared with literals, for plain DRL knows no comparison that would mean the same.
+     */
+    public static String writePlain(Random random, Edition edition, int count, String prefix) {
+        return write(random, edition, count, prefix, true);
+    }
+
+    private static String write(Random random, Edition edition, int count, String prefix, boolean plainJoins) {
         StringBuilder out = new StringBuilder();
         for (int i = 0; i < count; i++) {
-            out.append(new RuleWriter(random, edition).rule("R-" + (1000 + i)));
+            out.append(new RuleWriter(random, edition, plainJoins).rule(prefix + (1000 + i)));
         }
         return out.toString();
     }
@@ -58,10 +74,11 @@ public final class RuleWriter {
         for (int i = 0; i < patterns; i++) {
             when.append("  ").append(pattern()).append('\n');
         }
+        EffectWriter effects = new EffectWriter(random, bound, conclusions.subList(nextConclusion, conclusions.size()));
         StringBuilder then = new StringBuilder();
-        then.append("  ").append(effect()).append(";\n");
+        then.append("  ").append(effects.effect()).append(";\n");
         if (random.nextBoolean()) {
-            then.append("  ").append(effect()).append(";\n");
+            then.append("  ").append(effects.effect()).append(";\n");
         }
         return "rule \"" + id + "\"\n  @id(\"" + id + "\") @basis(\"common practice\")\nwhen\n" + when + "then\n" + then
                 + "end\n\n";
@@ -105,8 +122,8 @@ public final class RuleWriter {
         List<String> bindings = new ArrayList<>();
         if (positive && random.nextInt(3) == 0) {
             Field field = field(type);
-            if (!(field.type() instanceof FieldType.CodeType)) {
-                String b = "$b" + fields.size() + "x" + bound.size();
+            if (!(field.type() instanceof FieldType.CodeType) && joins(field)) {
+                String b = "$b0x" + bound.size();
                 bindings.add(b + " : " + field.name());
                 pending.add(new BoundField(b, field.type()));
             }
@@ -130,9 +147,9 @@ public final class RuleWriter {
     private String conclusions() {
         TreeSet<String> ids = new TreeSet<>();
         for (int i = 0; i <= random.nextInt(2); i++) {
-            ids.add(CONCLUSIONS.get(random.nextInt(CONCLUSIONS.size() - 1)));
+            ids.add(conclusions.get(random.nextInt(conclusions.size() - 1)));
         }
-        nextConclusion = Math.max(nextConclusion, CONCLUSIONS.indexOf(ids.last()) + 1);
+        nextConclusion = Math.max(nextConclusion, conclusions.indexOf(ids.last()) + 1);
         return ids.size() == 1
                 ? "id == \"" + ids.first() + "\""
                 : "id in ("
@@ -149,7 +166,7 @@ public final class RuleWriter {
         for (int i = 0; i < 6; i++) {
             Field own = field(type);
             List<Field> alike = other.type().fields().values().stream()
-                    .filter(f -> f.type().equals(own.type()))
+                    .filter(f -> f.type().equals(own.type()) && joins(f) && joins(own))
                     .filter(f -> !(f.type() instanceof FieldType.CodeType) && !(f.type() instanceof FieldType.FactType))
                     .toList();
             if (!alike.isEmpty()) {
@@ -160,7 +177,7 @@ public final class RuleWriter {
         return "";
     }
 
-    private java.util.Optional<String> constraint(FactType type, int depth) {
+    private Optional<String> constraint(FactType type, int depth) {
         int form = random.nextInt(depth < 2 ? 6 : 4);
         if (form < 4) {
             return comparison(type);
@@ -170,38 +187,37 @@ public final class RuleWriter {
             constraint(type, depth + 1).ifPresent(parts::add);
         }
         return parts.size() < 2
-                ? java.util.Optional.empty()
-                : java.util.Optional.of("(" + String.join(form == 4 ? " || " : " && ", parts) + ")");
+                ? Optional.empty()
+                : Optional.of("(" + String.join(form == 4 ? " || " : " && ", parts) + ")");
     }
 
-    private java.util.Optional<String> comparison(FactType type) {
+    private Optional<String> comparison(FactType type) {
         Field field = field(type);
         if (field.type() instanceof FieldType.CodeType || field.type() instanceof FieldType.FactType) {
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
         if (type.name().equals(FactTypes.CONCLUSION)) {
             // Another condition on the id could name a conclusion that this rule draws.
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
-        if (random.nextInt(3) == 0) {
+        if (random.nextInt(3) == 0 && joins(field)) {
             List<String> others = new ArrayList<>();
             boundFields.stream().filter(b -> b.type().equals(field.type())).forEach(b -> others.add(b.variable()));
             for (Bound b : bound) {
                 b.type().fields().values().stream()
-                        .filter(f -> f.type().equals(field.type()))
+                        .filter(f -> f.type().equals(field.type()) && joins(f))
                         .forEach(f -> others.add(b.variable() + "." + f.name()));
             }
             if (!others.isEmpty()) {
-                return java.util.Optional.of(
-                        field.name() + " " + op(field) + " " + others.get(random.nextInt(others.size())));
+                return Optional.of(field.name() + " " + op(field) + " " + others.get(random.nextInt(others.size())));
             }
         }
         if (field.type() instanceof FieldType.NumberType n) {
             List<String> grid = Grid.of(n.dimension());
-            return java.util.Optional.of(field.name() + " " + op(field) + " \""
+            return Optional.of(field.name() + " " + op(field) + " \""
                     + Grid.text(n.dimension(), grid.get(random.nextInt(grid.size()))) + "\"");
         }
-        return java.util.Optional.of(terms(field, (FieldType.TermType) field.type()));
+        return Optional.of(terms(field, (FieldType.TermType) field.type()));
     }
 
     private String terms(Field field, FieldType.TermType type) {
@@ -222,6 +238,10 @@ public final class RuleWriter {
                 + String.join(", ", some.stream().map(t -> "\"" + t + "\"").toList()) + ")";
     }
 
+    private boolean joins(Field field) {
+        return !plainJoins || !field.name().equals("node");
+    }
+
     private String op(Field field) {
         List<String> ops = field.type() instanceof FieldType.NumberType
                 ? List.of("<", "<=", ">", ">=", "==", "!=")
@@ -232,52 +252,5 @@ public final class RuleWriter {
     private Field field(FactType type) {
         List<Field> all = List.copyOf(type.fields().values());
         return all.get(random.nextInt(all.size()));
-    }
-
-    private String effect() {
-        int form = random.nextInt(10);
-        if (form < 4 && nextConclusion < CONCLUSIONS.size()) {
-            String id = CONCLUSIONS.get(nextConclusion + random.nextInt(CONCLUSIONS.size() - nextConclusion));
-            String subject = random.nextInt(3) == 0 || bound.isEmpty()
-                    ? ""
-                    : bound.get(random.nextInt(bound.size())).variable() + ", ";
-            return "conclude(\"" + id + "\", " + subject + reason() + ")";
-        }
-        return switch (form) {
-            case 4 ->
-                "ruleOut(" + target() + ", \""
-                        + List.of("main", "alone", "first", "last").get(random.nextInt(4)) + "\", " + reason() + ")";
-            case 5 ->
-                "require(" + target() + ", \""
-                        + List.of("first", "second", "last").get(random.nextInt(3)) + "\", "
-                        + (random.nextBoolean() ? "after" : "before") + "(\"main\"), " + reason() + ")";
-            case 6 ->
-                "limit(" + target() + ", \"main\", \"temperature\", " + (random.nextBoolean() ? "max" : "min") + "(\""
-                        + Grid.text(org.washwright.quantity.Dimension.TEMPERATURE, "60") + "\"), " + reason() + ")";
-            case 7 ->
-                "caution(\"hazard-" + (random.nextBoolean() ? "a" : "b") + "\", " + target() + ", " + reason() + ")";
-            case 8 -> "verify(\"test-method-a\", " + reason() + ")";
-            default ->
-                (random.nextBoolean() ? "support(" : "oppose(") + target() + ", \""
-                        + List.of("works", "fine", "safe").get(random.nextInt(3)) + "\", " + (1 + random.nextInt(3))
-                        + ", " + reason() + ")";
-        };
-    }
-
-    private String target() {
-        List<String> processes = new ArrayList<>();
-        bound.stream().filter(b -> b.type().name().equals(FactTypes.PROCESS)).forEach(b -> processes.add(b.variable()));
-        return processes.isEmpty() || random.nextInt(3) == 0
-                ? "\"" + List.of("any", "water", "oil", "oil-b").get(random.nextInt(4)) + "\""
-                : processes.get(random.nextInt(processes.size()));
-    }
-
-    private String reason() {
-        if (bound.isEmpty() || random.nextBoolean()) {
-            return "\"So it is " + random.nextInt(5) + ".\"";
-        }
-        Bound b = bound.get(random.nextInt(bound.size()));
-        Field field = field(b.type());
-        return "\"Because of {" + b.variable() + "} with {" + b.variable() + "." + field.name() + "}.\"";
     }
 }

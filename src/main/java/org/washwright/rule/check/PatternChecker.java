@@ -40,20 +40,8 @@ final class PatternChecker {
             return Optional.empty();
         }
         boolean positive = pattern.sign() == Sign.POSITIVE;
-        if (!pattern.variable().isEmpty()) {
-            if (!positive) {
-                diagnostics.add(
-                        Message.REFUSED,
-                        pattern.place(),
-                        pattern.variable(),
-                        "a variable on \"not\" or \"exists\"",
-                        "Leave it out: such a pattern matches no single fact");
-            } else if (!scope.bind(pattern.variable(), new Scope.Bound(index, type.get(), Optional.empty()))) {
-                diagnostics.add(Message.DUPLICATE_VARIABLE, pattern.place(), pattern.variable());
-            }
-        }
+        boolean sound = pattern.variable().isEmpty() || name(pattern, index, type.get());
         List<Condition> parts = new ArrayList<>();
-        boolean sound = true;
         for (SyntaxConstraint constraint : pattern.constraints()) {
             Optional<Condition> part = condition(constraint, type.get(), index, positive, false);
             sound &= part.isPresent();
@@ -62,6 +50,24 @@ final class PatternChecker {
         return sound
                 ? Optional.of(new Pattern(pattern.sign(), type.get(), new Condition.All(parts)))
                 : Optional.empty();
+    }
+
+    /** Binds the variable of a pattern; false after an error. */
+    private boolean name(SyntaxPattern pattern, int index, FactType type) {
+        if (pattern.sign() != Sign.POSITIVE) {
+            diagnostics.add(
+                    Message.REFUSED,
+                    pattern.place(),
+                    pattern.variable(),
+                    "a variable on \"not\" or \"exists\"",
+                    "Leave it out: such a pattern matches no single fact");
+            return false;
+        }
+        if (!scope.bind(pattern.variable(), new Scope.Bound(index, type, Optional.empty()))) {
+            diagnostics.add(Message.DUPLICATE_VARIABLE, pattern.place(), pattern.variable());
+            return false;
+        }
+        return true;
     }
 
     private Optional<FactType> type(SyntaxPattern pattern) {

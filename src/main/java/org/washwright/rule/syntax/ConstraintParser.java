@@ -56,9 +56,8 @@ public final class ConstraintParser {
     }
 
     private SyntaxConstraint whole() {
-        if (peek().kind() == Kind.VARIABLE
-                && tokens.size() > at + 1
-                && tokens.get(at + 1).isSign(":")) {
+        // Behind a variable there is at least the end.
+        if (peek().kind() == Kind.VARIABLE && tokens.get(at + 1).isSign(":")) {
             String variable = next().text();
             next();
             int fieldAt = at;
@@ -169,13 +168,9 @@ public final class ConstraintParser {
                 if (token.text().equals("true") || token.text().equals("false")) {
                     yield new SyntaxConstraint.Operand.Flag(token.text().equals("true"));
                 }
-                at--;
-                throw refused("\"" + token.text() + "\" is no literal");
+                throw refused(token, "\"" + token.text() + "\" is no literal");
             }
-            default -> {
-                at--;
-                throw refused("a literal is expected, not \"" + token.text() + "\"");
-            }
+            default -> throw refused(token, "a literal is expected, not \"" + token.text() + "\"");
         };
     }
 
@@ -186,23 +181,20 @@ public final class ConstraintParser {
                 return op;
             }
         }
-        at--;
-        throw refused(token.isSign("(") ? "calls are refused" : "\"" + token.text() + "\" is no operator");
+        throw refused(token, token.isSign("(") ? "calls are refused" : "\"" + token.text() + "\" is no operator");
     }
 
     private String path() {
         Token first = next();
         if (first.kind() != Kind.WORD) {
-            at--;
-            throw refused("a field is expected, not \"" + first.text() + "\"");
+            throw refused(first, "a field is expected, not \"" + first.text() + "\"");
         }
         StringBuilder path = new StringBuilder(first.text());
         while (peek().isSign(".")) {
             next();
             Token word = next();
             if (word.kind() != Kind.WORD) {
-                at--;
-                throw refused("a property is expected after the dot");
+                throw refused(word, "a property is expected after the dot");
             }
             path.append('.').append(word.text());
         }
@@ -233,6 +225,10 @@ public final class ConstraintParser {
     }
 
     private ConstraintTokens.Refused refused(String why) {
-        return new ConstraintTokens.Refused(why, peek().offset());
+        return refused(peek(), why);
+    }
+
+    private static ConstraintTokens.Refused refused(Token at, String why) {
+        return new ConstraintTokens.Refused(why, at.offset());
     }
 }
