@@ -41,6 +41,10 @@ class ArchitectureTest {
             "assessment",
             "drools",
             "exchange");
+
+    /** What answers tasks by the core alone, for programs and for many tasks at once. */
+    private static final Set<String> HEADLESS = Set.of("library", "batch");
+
     private static final Set<String> FEATURES =
             Set.of("problem", "http", "access", "ledger", "pages", "rulebook", "casework", "training");
 
@@ -129,12 +133,22 @@ class ArchitectureTest {
             .mayKnow(with(CORE, "problem", "http", "access", "ledger", "pages", "rulebook", "casework"));
 
     @ArchTest
-    static final ArchRule cli_knows_the_core_and_no_feature = package_("cli").mayKnow(with(CORE));
+    static final ArchRule library_knows_the_core_and_no_feature =
+            package_("library").mayKnow(with(CORE));
+
+    @ArchTest
+    static final ArchRule batch_answers_by_the_library =
+            package_("batch").mayKnow("library", "assessment", "rule", "task", "quantity", "document");
+
+    @ArchTest
+    static final ArchRule cli_knows_the_core_and_no_feature = package_("cli").mayKnow(with(CORE, "library", "batch"));
 
     @ArchTest
     static final ArchRule app_knows_everybody = package_("app")
             .mayKnow(with(
-                    CORE, Stream.concat(FEATURES.stream(), Stream.of("cli")).toArray(String[]::new)));
+                    CORE,
+                    Stream.concat(FEATURES.stream(), Stream.of("cli", "library", "batch"))
+                            .toArray(String[]::new)));
 
     @ArchTest
     static final ArchRule app_is_imported_by_nobody = noClasses()
@@ -153,6 +167,7 @@ class ArchitectureTest {
                     String feature = featureOf(type);
                     boolean known = CORE.contains(feature)
                             || FEATURES.contains(feature)
+                            || HEADLESS.contains(feature)
                             || Set.of("", "app", "cli").contains(feature);
                     events.add(new SimpleConditionEvent(
                             type,
@@ -226,7 +241,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule the_command_line_needs_no_database_and_no_server = noClasses()
             .that()
-            .resideInAPackage("org.washwright.cli..")
+            .resideInAnyPackage(packages("cli", "library", "batch"))
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage(

@@ -10,6 +10,7 @@ import org.washwright.document.Diagnostic;
 import org.washwright.document.Hashes;
 import org.washwright.document.Severity;
 import org.washwright.exchange.EditionReader;
+import org.washwright.library.EditionInput;
 import org.washwright.rule.Edition;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -25,8 +26,8 @@ final class Check implements Callable<Integer> {
 
     @Parameters(
             paramLabel = "EDITION",
-            description = "folder or zip bundle of the edition",
-            defaultValue = "rules/starter")
+            arity = "0..1",
+            description = "folder or zip bundle of the edition (default: the starter rulebook)")
     private Path edition;
 
     @Option(names = "--json", description = "write JSON instead of text")
@@ -37,7 +38,7 @@ final class Check implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        EditionReader.Result result = EditionInput.read(edition);
+        EditionReader.Result result = edition == null ? EditionInput.readStarter() : EditionInput.read(edition);
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             out.print(new String(Hashes.canonical(json(result)), StandardCharsets.UTF_8));
@@ -51,7 +52,9 @@ final class Check implements Callable<Integer> {
 
     private static Map<String, Object> json(EditionReader.Result result) {
         Map<String, Object> all = new TreeMap<>();
-        all.put("diagnostics", DiagnosticText.json(result.diagnostics().all()));
+        all.put(
+                "diagnostics",
+                result.diagnostics().all().stream().map(Diagnostic::asData).toList());
         result.edition().ifPresent(e -> {
             all.put("name", e.name());
             all.put("rules", e.rules().size());

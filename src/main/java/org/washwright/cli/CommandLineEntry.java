@@ -36,6 +36,7 @@ public final class CommandLineEntry {
         return new CommandLine(new Washwright())
                 .addSubcommand(new Serve())
                 .addSubcommand(new Assess())
+                .addSubcommand(new Bulk())
                 .addSubcommand(new Check())
                 .setExecutionExceptionHandler((failure, line, parsed) -> {
                     line.getErr().println("washwright: internal error: " + failure);
@@ -53,11 +54,15 @@ public final class CommandLineEntry {
             footerHeading = "%nExit codes:%n",
             footer = {
                 "  0   done",
-                "  1   the task has no recommended process, or the checked edition has errors",
+                "  1   the task has no recommended process, some of many tasks were refused,",
+                "      or the checked edition has errors",
                 "  2   the command line is wrong",
-                "  3   a task or an edition could not be read; the reasons are listed",
+                "  3   a task, an input or an edition could not be read; the reasons are listed",
                 "  69  the service could not start",
-                "  70  a fault of the program"
+                "  70  a fault of the program",
+                "  74  the output could not be written",
+                "  130 ended by a signal, after what was begun was written",
+                "  141 nobody read the output any more"
             })
     static final class Washwright implements Runnable {
         @CommandLine.Spec

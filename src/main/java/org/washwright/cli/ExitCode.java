@@ -4,7 +4,10 @@ package org.washwright.cli;
 public final class ExitCode {
     /** The command did what was asked. */
     public static final int OK = 0;
-    /** The command ran; an assessed task has no recommended process, or a checked edition has errors. */
+    /**
+     * The command ran; an assessed task has no recommended process, some of many tasks were refused, or a checked edition
+     * has errors.
+     */
     public static final int FINDINGS = 1;
     /** The command line itself is wrong. */
     public static final int USAGE = 2;
@@ -14,6 +17,12 @@ public final class ExitCode {
     public static final int CANNOT_START = 69;
     /** A fault of the program. */
     public static final int INTERNAL = 70;
+    /** The output could not be written: no space, for instance. */
+    public static final int CANNOT_WRITE = 74;
+    /** A signal ended the run after it had written what was begun; the system makes it of the signal. */
+    public static final int INTERRUPTED = 130;
+    /** Whoever read standard output has gone; the number that programs have for this by custom. */
+    public static final int OUTPUT_CLOSED = 141;
 
     private ExitCode() {}
 }

@@ -37,11 +37,14 @@ public final class Diagnostics {
 
     /** Adds all of another collection. */
     public void addAll(Diagnostics other) {
-        other.found.forEach(d -> {
-            if (found.size() <= LIMIT) {
-                found.add(d);
-            }
-        });
+        other.found.forEach(this::add);
+    }
+
+    /** Adds one found elsewhere. */
+    public void add(Diagnostic diagnostic) {
+        if (found.size() <= LIMIT) {
+            found.add(diagnostic);
+        }
     }
 
     /** True when at least one error (not only warnings) was found. */

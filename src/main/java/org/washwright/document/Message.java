@@ -59,6 +59,41 @@ public enum Message {
     UNKNOWN_TREE(ERROR, "\"{value}\" is no question tree of this edition", "{0}"),
     TREE_ATTRIBUTE(ERROR, "the tree \"{value}\" proposes {0}, not this attribute", "Use it there"),
 
+    // many tasks at once
+    NO_TASKS(ERROR, "there is no task file below \"{value}\"", "Tasks are files that end in .yaml, .yml or .json"),
+    COLUMN_WITHIN(ERROR, "the columns \"{value}\" and \"{0}\" say the same thing twice", "Keep one of the two"),
+    CELL_COUNT(
+            ERROR,
+            "the row has {value} cells, the header {0}",
+            "Put quotes around a cell that holds a comma, and leave a cell empty when nothing is given"),
+    CELL_QUOTE(
+            ERROR,
+            "text follows the quote that closes a cell (\"{value}\")",
+            "Write a quote inside a quoted cell twice"),
+    CELL_UNENDED(ERROR, "a quoted cell is never closed (\"{value}\")", "Close it with a quote"),
+    OUTPUT_IS_INPUT(ERROR, "the output \"{value}\" would be read as input", "Name another file with --out"),
+    OUTPUT_UNWRITABLE(
+            ERROR,
+            "\"{value}\" can't be written: {0}",
+            "Check that its folder exists, may be written to and has space, then give the same command again"),
+    OUTPUT_BUSY(ERROR, "another run is writing \"{value}\"", "Wait until it has ended, or name another file"),
+    OUTPUT_STRANGE(
+            ERROR,
+            "\"{value}\" exists, but \"{0}\", which says what was asked, can't be read",
+            "Name another file with --out, or start anew with --again"),
+    OUTPUT_OTHER_REQUEST(
+            ERROR,
+            "\"{value}\" holds answers to another request; these differ: {0}",
+            "Name another file with --out, or start anew with --again"),
+    INPUT_CHANGED(
+            ERROR,
+            "record {0} is not the one that \"{value}\" holds an answer to",
+            "Give the input as it was, name another file with --out, or start anew with --again"),
+    INPUT_SHORTER(
+            ERROR,
+            "the input ends at record {0}, but \"{value}\" holds answers to more",
+            "Give the input as it was, name another file with --out, or start anew with --again"),
+
     // editions
     FILE_NAME(
             ERROR,

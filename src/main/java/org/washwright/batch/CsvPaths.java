@@ -1,0 +1,80 @@
+package org.washwright.batch;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.washwright.document.Diagnostics;
+import org.washwright.document.Message;
+import org.washwright.document.Place;
+import org.washwright.document.Similar;
+import org.washwright.task.Attribute;
+import org.washwright.task.Group;
+import org.washwright.task.Vocabulary;
+
+/** The paths that columns may be named by: those of the task format, such as {@code part/mass}. */
+final class CsvPaths {
+
+    /** Free text: whatever stands in the cell. */
+    static final List<String> TEXTS = List.of("title", "notes", "shows");
+
+    /** Column that says whether there may be more entries than the row lists. */
+    static final String OPEN = "open";
+
+    static final String ATTRIBUTES = "attributes";
+
+    private static final Pattern IN_LIST = Pattern.compile("([A-Za-z]+)/([0-9]{1,4})(?:/.*)?");
+
+    private final List<String> declared;
+
+    CsvPaths(Vocabulary vocabulary) {
+        this.declared = List.copyOf(vocabulary.declaredAttributes().keySet());
+    }
+
+    /** The list that a path leads into and the number of the entry; empty when it leads into none. */
+    static Optional<Group> list(String path) {
+        int slash = path.indexOf('/');
+        return Group.byKey(slash < 0 ? path : path.substring(0, slash)).filter(Group::isList);
+    }
+
+    /** Number of the entry that a path leads to; -1 when it leads to none. */
+    static int index(String path) {
+        Matcher matcher = IN_LIST.matcher(path);
+        return matcher.matches() && list(path).isPresent() ? Integer.parseInt(matcher.group(2)) : -1;
+    }
+
+    /** Checks the name of a column. */
+    void check(String path, Place place, Diagnostics diagnostics) {
+        int index = index(path);
+        if (index >= 0 && index >= list(path).orElseThrow().cap()) {
+            int last = list(path).orElseThrow().cap() - 1;
+            diagnostics.add(Message.OUT_OF_RANGE, place, path, "entries 0 to " + last);
+            return;
+        }
+        List<String> known = known(Math.max(0, index));
+        if (!known.contains(path)) {
+            diagnostics.add(
+                    Message.UNKNOWN_FIELD, place, path, "the header of a table of tasks", Similar.advice(path, known));
+        }
+    }
+
+    private List<String> known(int index) {
+        List<String> known = new ArrayList<>(TEXTS);
+        declared.forEach(id -> known.add(ATTRIBUTES + "/" + id));
+        known.add(ATTRIBUTES);
+        for (Group group : Group.values()) {
+            known.add(group.key());
+            if (group.isList()) {
+                known.add(group.key() + "/" + OPEN);
+                known.add(group.key() + "/" + index);
+            }
+            String prefix = group.key() + "/" + (group.isList() ? index + "/" : "");
+            group.attributes().stream()
+                    .filter(a -> !a.computed())
+                    .map(Attribute::name)
+                    .forEach(name -> known.add(prefix + name));
+        }
+        return known;
+    }
+}

@@ -1,0 +1,27 @@
+package org.washwright.library;
+
+import java.util.function.Supplier;
+import org.washwright.drools.DroolsInference;
+import org.washwright.engine.InferenceFactory;
+import org.washwright.engine.ReferenceInterpreter;
+
+/** What runs the rules. All engines give the same bytes; they differ in how soon and how fast they answer. */
+public enum Engine {
+    /** Made for many tasks: ready at once, fast on each. */
+    QUICK(ReferenceInterpreter::factory),
+    /** Plain loops over the rule tree: ready at once, slow on each; what the others are checked against. */
+    PLAIN(ReferenceInterpreter::factory),
+    /** Rules compiled by Drools: seconds until ready. */
+    COMPILED(DroolsInference::factory);
+
+    // A supplier, so that naming an engine loads no other one.
+    private final Supplier<InferenceFactory> factory;
+
+    Engine(Supplier<InferenceFactory> factory) {
+        this.factory = factory;
+    }
+
+    InferenceFactory factory() {
+        return factory.get();
+    }
+}
