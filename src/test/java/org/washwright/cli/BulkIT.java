@@ -1,0 +1,173 @@
+package org.washwright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Many tasks by the packaged program as a process of its own: killed, interrupted, with little memory, with no reader. */
+@Tag("slow")
+class BulkIT {
+
+    private static final Pattern COUNTS = Pattern.compile(
+            "([0-9]+) records: .* ([0-9]+) kept from an earlier run, ([0-9]+) evaluated, ([0-9]+) judged");
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void a_killed_run_goes_on_with_no_line_lost_and_none_answered_twice() throws Exception {
+        Path input = tasks(900, 1);
+        Path whole = folder.resolve("whole.ndjson");
+        assertEquals(0, finish(start("-Xmx300m", "--out", whole.toString(), input.toString())), err());
+        assertEquals(900, Files.readAllLines(whole).size());
+        Path cut = folder.resolve("cut.ndjson");
+        long kept = 0;
+        for (int kill = 1; kill <= 2; kill++) {
+            Process run = start("-Xmx300m", "--out", cut.toString(), input.toString());
+            waitFor(cut, kill * Files.size(whole) / 4, run);
+            run.destroyForcibly().waitFor();
+            long lines = Files.readString(cut).chars().filter(c -> c == '\n').count();
+            assertTrue(lines > kept && lines < 900, "killed after " + lines + " lines");
+            kept = lines;
+        }
+        assertEquals(0, finish(start("-Xmx300m", "--out", cut.toString(), input.toString())), err());
+        assertArrayEquals(Files.readAllBytes(whole), Files.readAllBytes(cut));
+        Matcher counts = counts();
+        assertEquals(
+                List.of("900", "" + kept, "" + (900 - kept)),
+                List.of(counts.group(1), counts.group(2), counts.group(3)));
+    }
+
+    @Test
+    void an_interrupted_run_writes_what_it_took_and_says_how_to_go_on() throws Exception {
+        Path input = tasks(20_000, 1);
+        Path output = folder.resolve("out.ndjson");
+        Process run = start("-Xmx300m", "--out", output.toString(), input.toString());
+        waitFor(output, 20_000, run);
+        interrupt(run);
+        assertEquals(ExitCode.INTERRUPTED, finish(run), err());
+        String lines = Files.readString(output);
+        assertTrue(lines.endsWith("}\n"), "the last line is whole");
+        long written = lines.lines().count();
+        assertTrue(err().contains("Stopped after record " + written + ". The same command goes on from there."), err());
+    }
+
+    @Test
+    void twenty_thousand_records_and_endless_lines_fit_into_little_memory() throws Exception {
+        Path input = tasks(20_000, 20);
+        try (BufferedWriter more = Files.newBufferedWriter(input, java.nio.file.StandardOpenOption.APPEND)) {
+            String part = "x".repeat(1_000_000);
+            for (int i = 0; i < 100; i++) {
+                more.write(part);
+            }
+            more.write("\n");
+            // Lines that just fit: many at once must not fill memory either.
+            for (int i = 0; i < 60; i++) {
+                more.write("{\"title\":\"t\",\"notes\":\"" + "y".repeat(900_000) + "\"}\n");
+            }
+        }
+        Path output = folder.resolve("out.ndjson");
+        Process run = start("-Xmx160m", "--out", output.toString(), input.toString());
+        assertEquals(ExitCode.FINDINGS, finish(run), err());
+        assertEquals("20061", counts().group(1));
+        assertTrue(Files.readAllLines(output)
+                .get(20_000)
+                .contains("100000000 bytes is more than the 1000000 bytes allowed"));
+    }
+
+    @Test
+    void a_reader_that_goes_ends_the_run_quietly() throws Exception {
+        Process run = start("-Xmx300m", "--progress", "never", tasks(20_000, 1).toString());
+        try (InputStream lines = run.getInputStream()) {
+            assertEquals(1000, lines.readNBytes(1000).length);
+        }
+        assertEquals(ExitCode.OUTPUT_CLOSED, finish(run), err());
+        assertEquals("", err());
+    }
+
+    @Test
+    void compiled_rules_judge_the_first_answer_and_each_hundredth_and_agree() throws Exception {
+        Path output = folder.resolve("out.ndjson");
+        Path input = tasks(220, 1);
+        assertEquals(
+                0, finish(start("-Xmx500m", "--judge", "100", "--out", output.toString(), input.toString())), err());
+        assertEquals("3", counts().group(4));
+    }
+
+    private static void interrupt(Process run) throws Exception {
+        assertEquals(
+                0, new ProcessBuilder("kill", "-INT", "" + run.pid()).start().waitFor());
+    }
+
+    private Process start(String memory, String... arguments) throws IOException {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                memory,
+                "-jar",
+                System.getProperty("washwright.packaged"),
+                "bulk",
+                "--as-of",
+                "2026-01-01"));
+        List<String> given = List.of(arguments);
+        if (!given.contains("--judge")) {
+            command.addAll(List.of("--judge", "0"));
+        }
+        command.addAll(given);
+        return new ProcessBuilder(command)
+                .redirectError(folder.resolve("err").toFile())
+                .start();
+    }
+
+    private static int finish(Process run) throws InterruptedException {
+        assertTrue(run.waitFor(5, TimeUnit.MINUTES), "still running");
+        return run.exitValue();
+    }
+
+    private String err() {
+        try {
+            return Files.readString(folder.resolve("err"));
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    private Matcher counts() {
+        Matcher counts = COUNTS.matcher(err());
+        assertTrue(counts.find(), err());
+        return counts;
+    }
+
+    private void waitFor(Path file, long size, Process run) throws Exception {
+        while (!Files.exists(file) || Files.size(file) < size) {
+            assertTrue(run.isAlive(), () -> "ended early: " + err());
+            Thread.sleep(5);
+        }
+    }
+
+    /** Small tasks, all different; all but each {@code every}th are refused, which costs next to nothing. */
+    private Path tasks(int records, int every) throws IOException {
+        Path file = folder.resolve("tasks.ndjson");
+        try (BufferedWriter out = Files.newBufferedWriter(file)) {
+            for (int i = 1; i <= records; i++) {
+                String kind = i % every == 0 ? "cutting-oil" : "nonsense";
+                out.write("{\"title\":\"task " + i + "\",\"part\":{\"mass\":\"" + i + " g\"},\"soils\":[{\"kind\":\""
+                        + kind + "\"}]}\n");
+            }
+        }
+        return file;
+    }
+}
