@@ -22,6 +22,10 @@ public enum Message {
     DUPLICATE_KEY(ERROR, "\"{value}\" is given twice", "Keep one of the two"),
     TOO_LARGE(ERROR, "{value} is more than the {0} allowed", "Leave out what is not needed, or split it"),
     TOO_MANY(ERROR, "more errors than can be listed", "Mend the first ones and check again"),
+    HIDDEN_CHARACTER(
+            ERROR,
+            "a character that can't be seen stands here ({value})",
+            "Take it out, or type the line again by hand"),
     EXPECTED_MAP(ERROR, "{value} stands where a map of named values is expected", "Write \"name: value\" lines"),
     EXPECTED_LIST(ERROR, "{value} stands where a list is expected", "Write a list, one \"- \" a line"),
     EXPECTED_TEXT(ERROR, "{value} stands where a single value is expected", "Write one value"),

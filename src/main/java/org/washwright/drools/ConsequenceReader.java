@@ -3,6 +3,7 @@ package org.washwright.drools;
 import com.github.javaparser.JavaParser;
 import com.github.javaparser.ParseResult;
 import com.github.javaparser.ParserConfiguration;
+import com.github.javaparser.Position;
 import com.github.javaparser.Problem;
 import com.github.javaparser.ast.Node;
 import com.github.javaparser.ast.expr.Expression;
@@ -20,6 +21,7 @@ import java.util.Set;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.Message;
 import org.washwright.document.Place;
+import org.washwright.document.SourceText;
 import org.washwright.rule.syntax.SyntaxCall;
 import org.washwright.rule.syntax.SyntaxCall.Argument;
 
@@ -29,12 +31,12 @@ final class ConsequenceReader {
     private static final Set<String> NESTED = Set.of("after", "before", "between", "min", "max");
     private static final String ADVICE = "Write verbs with texts in quotes, whole numbers and bound values";
 
-    private final String file;
+    private final SourceText source;
     private final Diagnostics diagnostics;
     private int firstLine;
 
-    ConsequenceReader(String file, Diagnostics diagnostics) {
-        this.file = file;
+    ConsequenceReader(SourceText source, Diagnostics diagnostics) {
+        this.source = source;
         this.diagnostics = diagnostics;
     }
 
@@ -46,10 +48,14 @@ final class ConsequenceReader {
         ParseResult<BlockStmt> result = parser.parseBlock("{" + text + "}");
         if (!result.isSuccessful() || result.getResult().isEmpty()) {
             for (Problem problem : result.getProblems()) {
+                Place place = problem.getLocation()
+                        .flatMap(tokens -> tokens.getBegin().getRange())
+                        .map(range -> place(range.begin))
+                        .orElse(source.at(thenLine, 1));
                 diagnostics.add(
                         Message.DRL_SYNTAX,
-                        new Place(file, thenLine, 0, ""),
-                        "",
+                        place,
+                        source.line(place.line()),
                         "consequence: "
                                 + problem.getMessage().lines().findFirst().orElse(""));
             }
@@ -138,9 +144,11 @@ final class ConsequenceReader {
     }
 
     private Place place(Node node) {
-        return node.getBegin()
-                .map(p ->
-                        new Place(file, firstLine + p.line - 1, p.line == 1 ? Math.max(1, p.column - 1) : p.column, ""))
-                .orElse(new Place(file, firstLine, 0, ""));
+        return node.getBegin().map(this::place).orElse(source.at(firstLine, 1));
+    }
+
+    /** A position in the text that was parsed, which has a brace before it. */
+    private Place place(Position p) {
+        return source.at(firstLine + p.line - 1, p.line == 1 ? p.column - 1 : p.column);
     }
 }
