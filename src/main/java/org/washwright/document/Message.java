@@ -72,6 +72,8 @@ public enum Message {
     BROKEN_ZIP(ERROR, "the bundle is not a readable zip: {0}", "Make it again with any zip program"),
     MISSING_FILE(ERROR, "the edition has no {0}", "Add the file"),
     DUPLICATE_ID(ERROR, "\"{value}\" is used twice as {0}", "Ids are unique; the other one is at {1}"),
+    REPLACED_TWICE(
+            ERROR, "a term is replaced by \"{value}\", which is replaced itself", "Name the term that stands today"),
     UNKNOWN_KIND(ERROR, "\"{value}\" is no kind of term", "{0}"),
     UNKNOWN_REFERENCE(ERROR, "\"{value}\" is no {0}", "{1}"),
     PARENT_CYCLE(ERROR, "\"{value}\" is its own ancestor in the process tree", "Give it another parent"),

@@ -1,6 +1,7 @@
 package org.washwright.document;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /** A text with its file's name, for finding the place of an offset and the text of a line. Lines end with a line feed. */
 public final class SourceText {
@@ -56,6 +57,17 @@ public final class SourceText {
         }
         int end = number == starts.length ? text.length() : starts[number];
         return text.substring(starts[number - 1], end).strip();
+    }
+
+    /** Start of the first line of more characters than this. */
+    public Optional<Place> longerThan(int most) {
+        for (int i = 0; i < starts.length; i++) {
+            int end = i + 1 < starts.length ? starts[i + 1] : text.length();
+            if (end - starts[i] > most) {
+                return Optional.of(new Place(file, i + 1, 1, ""));
+            }
+        }
+        return Optional.empty();
     }
 
     /** Place of the first {@code word} behind the start of a line; that line's start when there is none. */

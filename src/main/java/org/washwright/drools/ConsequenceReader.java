@@ -33,7 +33,7 @@ final class ConsequenceReader {
 
     private final SourceText source;
     private final Diagnostics diagnostics;
-    private int firstLine;
+    private Place start = Place.ofFile("");
 
     ConsequenceReader(SourceText source, Diagnostics diagnostics) {
         this.source = source;
@@ -41,11 +41,12 @@ final class ConsequenceReader {
     }
 
     List<SyntaxCall> read(String text, int thenLine) {
-        // Drools drops the line break behind "then", so the text starts on the line after it.
-        firstLine = thenLine + 1;
+        // Drools says where "then" stands, but not whether the text begins on that line or on a later one.
+        String stripped = text.strip();
+        start = source.find(stripped, thenLine);
         JavaParser parser =
                 new JavaParser(new ParserConfiguration().setLanguageLevel(ParserConfiguration.LanguageLevel.JAVA_11));
-        ParseResult<BlockStmt> result = parser.parseBlock("{" + text + "}");
+        ParseResult<BlockStmt> result = parser.parseBlock("{" + stripped + "\n}");
         if (!result.isSuccessful() || result.getResult().isEmpty()) {
             for (Problem problem : result.getProblems()) {
                 Place place = problem.getLocation()
@@ -144,11 +145,11 @@ final class ConsequenceReader {
     }
 
     private Place place(Node node) {
-        return node.getBegin().map(this::place).orElse(source.at(firstLine, 1));
+        return node.getBegin().map(this::place).orElse(start);
     }
 
     /** A position in the text that was parsed, which has a brace before it. */
     private Place place(Position p) {
-        return source.at(firstLine + p.line - 1, p.line == 1 ? p.column - 1 : p.column);
+        return source.at(start.line() + p.line - 1, p.line == 1 ? start.column() + p.column - 2 : p.column);
     }
 }

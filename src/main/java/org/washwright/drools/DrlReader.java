@@ -3,6 +3,7 @@ package org.washwright.drools;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.drools.drl.ast.descr.BaseDescr;
 import org.drools.drl.ast.descr.PackageDescr;
 import org.drools.drl.ast.descr.RuleDescr;
@@ -26,6 +27,8 @@ public final class DrlReader implements RuleTextReader {
 
     /** Most characters of one file. */
     public static final int MAX_LENGTH = 1_000_000;
+
+    private static final Pattern PACKAGE = Pattern.compile("[A-Za-z0-9_.]*");
 
     @Override
     public List<SyntaxRule> read(String file, String text, Diagnostics diagnostics) {
@@ -63,6 +66,14 @@ public final class DrlReader implements RuleTextReader {
     }
 
     private static void refuseAllButRules(SourceText source, PackageDescr p, Diagnostics diagnostics) {
+        if (p.getName() != null && !PACKAGE.matcher(p.getName()).matches()) {
+            diagnostics.add(
+                    Message.REFUSED,
+                    source.find("package", 1),
+                    p.getName(),
+                    "a package name of other signs than letters, digits and dots",
+                    "Use plain letters");
+        }
         refuse(p.getImports(), "an import", source, diagnostics);
         refuse(p.getFunctionImports(), "an import of a function", source, diagnostics);
         refuse(p.getAccumulateImports(), "an import of an accumulate function", source, diagnostics);
@@ -80,8 +91,7 @@ public final class DrlReader implements RuleTextReader {
             Collection<? extends BaseDescr> found, String what, SourceText source, Diagnostics diagnostics) {
         for (BaseDescr descr : found) {
             Place place = source.at(descr.getLine(), descr.getColumn() + 1);
-            diagnostics.add(
-                    Message.REFUSED, place, source.line(place.line()), what, "A rule file holds rules only");
+            diagnostics.add(Message.REFUSED, place, source.line(place.line()), what, "A rule file holds rules only");
         }
     }
 }

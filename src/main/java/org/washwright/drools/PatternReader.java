@@ -79,8 +79,8 @@ final class PatternReader {
                 "a variable without a dollar sign and plain letters",
                 variable);
         return plain
-                ? Optional.of(
-                        new SyntaxPattern(sign, variable, String.valueOf(p.getObjectType()), constraints, place(p, rule)))
+                ? Optional.of(new SyntaxPattern(
+                        sign, variable, String.valueOf(p.getObjectType()), constraints, place(p, rule)))
                 : Optional.empty();
     }
 
@@ -99,7 +99,9 @@ final class PatternReader {
         diagnostics.add(
                 Message.REFUSED,
                 place(descr, rule),
-                value == null || value.isBlank() ? source.line(place(descr, rule).line()) : value,
+                value == null || value.isBlank()
+                        ? source.line(place(descr, rule).line())
+                        : value,
                 what,
                 "Use patterns, \"not\" and \"exists\" over one pattern, and \"||\" inside a pattern");
     }

@@ -65,11 +65,7 @@ final class RuleReader {
             String raw = value instanceof String s ? s.strip() : "";
             boolean quoted = raw.length() >= 2 && raw.startsWith("\"") && raw.indexOf('"', 1) == raw.length() - 1;
             if (annotation.getValueMap().size() != 1 || !quoted || raw.contains("\\")) {
-                refuse(
-                        place,
-                        "@" + key,
-                        "an annotation that is not one text in quotes",
-                        "Write @" + key + "(\"...\")");
+                refuse(place, "@" + key, "an annotation that is not one text in quotes", "Write @" + key + "(\"...\")");
             } else if (annotation.isDuplicated()) {
                 refuse(place, "@" + key, "an annotation given twice", "Keep one of them");
             } else {

@@ -106,7 +106,8 @@ final class RuleTextGuard {
                 if (i >= text.length() || (text.charAt(i) != '"' && text.charAt(i) != '\\')) {
                     at = i - 1;
                     return refused(
-                            "this use of a backslash", "Only \\\" and \\\\ are read; write other characters themselves");
+                            "this use of a backslash",
+                            "Only \\\" and \\\\ are read; write other characters themselves");
                 }
             }
         }

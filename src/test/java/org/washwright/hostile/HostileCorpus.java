@@ -23,9 +23,8 @@ final class HostileCorpus {
     static List<HostileText> all() {
         List<HostileText> texts = new ArrayList<>();
         try (Stream<Path> files = Files.list(FOLDER)) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".txt"))
-                    .sorted()
-                    .toList()) {
+            for (Path file :
+                    files.filter(f -> f.toString().endsWith(".txt")).sorted().toList()) {
                 String category = file.getFileName().toString().replace(".txt", "");
                 for (String part : ("\n" + Files.readString(file)).split("\n" + MARK, -1)) {
                     if (!part.isEmpty()) {
