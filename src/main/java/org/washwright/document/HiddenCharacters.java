@@ -1,6 +1,7 @@
 package org.washwright.document;
 
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Characters that a reader of a text can't see, so that it says something else to a program than to a person: control
@@ -36,6 +37,14 @@ public final class HiddenCharacters {
             }
         }
         return true;
+    }
+
+    /** A key that holds none, not even a line's end; else empty, because keys stand in the place of every message. */
+    static String key(String key, Place place, Diagnostics diagnostics) {
+        Optional<Integer> hidden =
+                key.codePoints().filter(c -> isHidden(c)).boxed().findFirst();
+        hidden.ifPresent(c -> refuse(place, c, diagnostics));
+        return hidden.isPresent() ? "" : key;
     }
 
     private static void refuse(Place place, int c, Diagnostics diagnostics) {

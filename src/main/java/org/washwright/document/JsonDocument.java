@@ -71,7 +71,8 @@ final class JsonDocument {
                 List<Node.Entry> entries = new ArrayList<>();
                 Set<String> keys = new HashSet<>();
                 while (parser.nextToken() != JsonToken.END_OBJECT) {
-                    String key = words(parser.currentName(), place);
+                    String key = HiddenCharacters.key(
+                            parser.currentName(), here(parser.currentTokenLocation(), place.pointer()), diagnostics);
                     JsonLocation location = parser.currentTokenLocation();
                     Place keyPlace = place.child(key, location.getLineNr(), location.getColumnNr());
                     parser.nextToken();

@@ -131,7 +131,9 @@ final class YamlDocument {
         Set<String> keys = new HashSet<>();
         for (Event e = events.next(); !(e instanceof MappingEndEvent); e = events.next()) {
             Node keyNode = yamlNode(e, events, place.pointer(), depth + 1);
-            String key = keyNode instanceof Node.ScalarNode s ? s.text() : "";
+            String key = keyNode instanceof Node.ScalarNode s
+                    ? HiddenCharacters.key(s.text(), keyNode.place(), diagnostics)
+                    : "";
             if (!(keyNode instanceof Node.ScalarNode)) {
                 diagnostics.add(Message.KEY_NOT_TEXT, keyNode.place(), keyNode.describe());
             }
