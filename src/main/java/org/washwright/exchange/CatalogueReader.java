@@ -71,6 +71,7 @@ final class CatalogueReader {
                 .filter(n -> !has(n, "kinds") && !has(n, "kind") && !has(n, "attributes"))
                 .forEach(n -> diagnostics.add(Message.MISSING_FIELD, n.place(), "", "a catalogue file", "kind"));
         raw.values().forEach(list -> list.forEach(r -> r.map().noMore()));
+        terms.values().forEach(ofKind -> ofKind.values().forEach(t -> successor(t, ofKind)));
         return new Catalogue(kinds, terms, processes, stages, parameters, cautions, blindSpots, attributes);
     }
 
@@ -117,13 +118,14 @@ final class CatalogueReader {
                     read.values(),
                     read.sources(),
                     item.place());
-            if (!term.replacedBy().isEmpty() && !ids.get(kindId).contains(term.replacedBy())) {
+            Set<String> known = ids.getOrDefault(kindId, Set.of());
+            if (!term.replacedBy().isEmpty() && !known.contains(term.replacedBy())) {
                 diagnostics.add(
                         Message.UNKNOWN_TERM,
                         item.place(),
                         term.replacedBy(),
                         kindId,
-                        Similar.advice(term.replacedBy(), ids.get(kindId)));
+                        Similar.advice(term.replacedBy(), known));
             }
             Term other = ofKind.putIfAbsent(term.id(), term);
             if (other != null) {
@@ -132,6 +134,13 @@ final class CatalogueReader {
             raw.computeIfAbsent(kindId, k -> new ArrayList<>()).add(new Raw(term, map));
         }
         file.noMore();
+    }
+
+    private void successor(Term term, Map<String, Term> ofKind) {
+        Term next = ofKind.get(term.replacedBy());
+        if (next != null && next.isWithdrawn()) {
+            diagnostics.add(Message.REPLACED_TWICE, term.place(), term.replacedBy());
+        }
     }
 
     private void parameter(Raw r) {

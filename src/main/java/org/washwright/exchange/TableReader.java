@@ -2,12 +2,14 @@ package org.washwright.exchange;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.washwright.document.Diagnostics;
+import org.washwright.document.HiddenCharacters;
 import org.washwright.document.Message;
 import org.washwright.document.Place;
 import org.washwright.document.Similar;
@@ -25,6 +27,8 @@ import org.washwright.task.FieldType;
 final class TableReader {
 
     private static final int MAX_ROWS = 2000;
+    private static final int MAX_COLUMNS = 60;
+    private static final int MAX_WORDS = 200;
     private static final Set<String> HEAD = Set.of("title", "basis", "source", "then", "since", "note");
     private static final List<String> ROW_KEYS = List.of("id", "basis", "source", "note");
 
@@ -40,9 +44,18 @@ final class TableReader {
     }
 
     List<SyntaxRule> read(String text) {
+        if (!HiddenCharacters.none(file, text, diagnostics)) {
+            return List.of();
+        }
         List<Csv.Row> rows = Csv.rows(text);
+        if (!shaped(rows)) {
+            return List.of();
+        }
         int at = 0;
+        int verbLine = 1;
         while (at < rows.size() && !rows.get(at).isBlank()) {
+            verbLine =
+                    rows.get(at).cell(0).strip().equals("then") ? rows.get(at).line() : verbLine;
             head(rows.get(at++));
         }
         while (at < rows.size() && rows.get(at).isBlank()) {
@@ -50,11 +63,16 @@ final class TableReader {
         }
         String verb = head.getOrDefault("then", "");
         if (!TableCalls.ARGUMENTS.containsKey(verb)) {
-            diagnostics.add(Message.UNKNOWN_VERB, place(1), verb, Similar.advice(verb, TableCalls.ARGUMENTS.keySet()));
+            diagnostics.add(
+                    Message.UNKNOWN_VERB, place(verbLine), verb, Similar.advice(verb, TableCalls.ARGUMENTS.keySet()));
             return List.of();
         }
         if (at >= rows.size()) {
-            diagnostics.add(Message.TABLE_SHAPE, place(1), "", "no header line behind the empty line");
+            diagnostics.add(
+                    Message.TABLE_SHAPE,
+                    place(1),
+                    head.getOrDefault("title", verb),
+                    "no header line behind the empty line");
             return List.of();
         }
         Csv.Row header = rows.get(at++);
@@ -74,6 +92,24 @@ final class TableReader {
         return rules;
     }
 
+    private boolean shaped(List<Csv.Row> rows) {
+        boolean sound = true;
+        for (Csv.Row row : rows) {
+            if (!row.fault().isEmpty()) {
+                sound = false;
+                diagnostics.add(Message.TABLE_SHAPE, place(row.line()), String.join(",", row.cells()), row.fault());
+            } else if (row.cells().size() > MAX_COLUMNS) {
+                sound = false;
+                diagnostics.add(
+                        Message.TOO_LARGE,
+                        place(row.line()),
+                        row.cells().size() + " columns",
+                        MAX_COLUMNS + " columns");
+            }
+        }
+        return sound;
+    }
+
     private void head(Csv.Row row) {
         String key = row.cell(0).strip();
         if (!HEAD.contains(key)) {
@@ -86,11 +122,20 @@ final class TableReader {
 
     private boolean columns(Csv.Row header, String verb) {
         boolean sound = true;
+        Set<String> seen = new HashSet<>();
         List<String> known = new ArrayList<>(ROW_KEYS);
         known.addAll(TableCalls.ARGUMENTS.get(verb));
         for (String column : header.cells()) {
             String name = column.strip();
             boolean condition = name.indexOf('.') > 0;
+            if (condition && field(name).isEmpty()) {
+                sound = false;
+                unknownField(name, place(header.line()));
+            }
+            if (!seen.add(name)) {
+                sound = false;
+                diagnostics.add(Message.TABLE_SHAPE, place(header.line()), name, "a column is there twice");
+            }
             if (!condition && !known.contains(name)) {
                 sound = false;
                 diagnostics.add(
@@ -158,25 +203,24 @@ final class TableReader {
     }
 
     private Optional<SyntaxConstraint> constraint(String type, String field, String cell, Place place) {
-        Optional<FieldType> fieldType =
-                terms.types().type(type).flatMap(t -> t.field(field)).map(f -> f.type());
-        if (fieldType.isEmpty()) {
-            Set<String> known = terms.types()
-                    .type(type)
-                    .map(t -> t.fields().keySet())
-                    .orElse(terms.types().byName().keySet());
-            diagnostics.add(
-                    Message.UNKNOWN_FIELD, place, type + "." + field, "the fact types", Similar.advice(field, known));
-            return Optional.empty();
-        }
-        if (fieldType.get() instanceof FieldType.NumberType) {
+        FieldType fieldType = field(type + "." + field).orElseThrow();
+        if (fieldType instanceof FieldType.NumberType) {
             return Optional.of(number(field, cell, place));
         }
         boolean not = cell.startsWith("!");
         List<Operand> operands = new ArrayList<>();
-        for (String word : (not ? cell.substring(1) : cell).split("\\|")) {
+        List<String> words = List.of((not ? cell.substring(1) : cell).split("\\|", -1));
+        if (words.size() > MAX_WORDS || words.stream().anyMatch(String::isBlank)) {
+            diagnostics.add(
+                    Message.TABLE_SHAPE,
+                    place,
+                    cell,
+                    words.size() > MAX_WORDS ? "a cell of more than " + MAX_WORDS + " words" : "an empty word");
+            return Optional.empty();
+        }
+        for (String word : words) {
             String w = word.strip();
-            boolean flag = fieldType.get() instanceof FieldType.TermType t && t.isFlag();
+            boolean flag = fieldType instanceof FieldType.TermType t && t.isFlag();
             operands.add(
                     flag && (w.equals("yes") || w.equals("no"))
                             ? new Operand.Flag(w.equals("yes"))
@@ -194,6 +238,28 @@ final class TableReader {
             }
         }
         return new SyntaxConstraint.Compare(field, Op.EQ, List.of(new Operand.Quoted(cell)), place);
+    }
+
+    private void unknownField(String column, Place place) {
+        int dot = column.indexOf('.');
+        Set<String> known = terms.types()
+                .type(column.substring(0, dot))
+                .map(t -> t.fields().keySet())
+                .orElse(terms.types().byName().keySet());
+        diagnostics.add(
+                Message.UNKNOWN_FIELD,
+                place,
+                column,
+                "the fact types",
+                Similar.advice(column.substring(dot + 1), known));
+    }
+
+    private Optional<FieldType> field(String column) {
+        int dot = column.indexOf('.');
+        return terms.types()
+                .type(column.substring(0, dot))
+                .flatMap(t -> t.field(column.substring(dot + 1)))
+                .map(f -> f.type());
     }
 
     private Place place(int line) {
