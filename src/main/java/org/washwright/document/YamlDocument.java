@@ -34,6 +34,7 @@ final class YamlDocument {
     private final String file;
     private final Diagnostics diagnostics;
     private final Growth growth = new Growth();
+    private int line = 1;
 
     YamlDocument(String file, Diagnostics diagnostics) {
         this.file = file;
@@ -84,9 +85,10 @@ final class YamlDocument {
                     Message.HIDDEN_CHARACTER,
                     source.at(offset),
                     String.format(Locale.ROOT, "U+%04X", e.getCodePoint()));
-        } catch (YAMLException e) {
+        } catch (YAMLException | IllegalArgumentException e) {
+            // Some halves of escapes reach the parser's number reading, which knows neither YAML nor places.
             broken(
-                    source.at(1, 1),
+                    source.at(line, 1),
                     source,
                     String.valueOf(e.getMessage()).lines().findFirst().orElse(""));
         }
@@ -100,6 +102,7 @@ final class YamlDocument {
     private Node yamlNode(Event event, Iterator<Event> events, String pointer, int depth) {
         Place place = at(event.getStartMark(), pointer);
         growth.count(place);
+        line = place.line();
         if (depth > DocumentReader.DEPTH) {
             throw new TooDeep(place);
         }

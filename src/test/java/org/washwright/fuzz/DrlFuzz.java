@@ -1,5 +1,9 @@
 package org.washwright.fuzz;
 
+import java.util.List;
+import org.washwright.document.DocumentReader;
+import org.washwright.drools.DrlReader;
+
 /** Rule text. */
 public final class DrlFuzz {
 
@@ -12,6 +16,8 @@ public final class DrlFuzz {
 
     /** One input of the fuzzer. */
     public static void fuzzerTestOneInput(byte[] data) {
-        Promise.edition("rules/fuzz.drl", data);
+        Promise.rules(diagnostics -> DocumentReader.decode("rules/fuzz.drl", data, diagnostics)
+                .map(text -> new DrlReader().read("rules/fuzz.drl", text, diagnostics))
+                .orElse(List.of()));
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import org.washwright.assessment.Assessor;
 import org.washwright.assessment.RefusedTask;
 import org.washwright.document.Diagnostic;
@@ -13,9 +14,17 @@ import org.washwright.drools.DrlReader;
 import org.washwright.engine.ReferenceInterpreter;
 import org.washwright.exchange.EditionFiles;
 import org.washwright.exchange.EditionReader;
+import org.washwright.exchange.OneFile;
 import org.washwright.generate.SmallEdition;
 import org.washwright.generate.Starter;
 import org.washwright.rule.Edition;
+import org.washwright.rule.Levels;
+import org.washwright.rule.MeaningHash;
+import org.washwright.rule.QuestionTree;
+import org.washwright.rule.Rule;
+import org.washwright.rule.check.RuleChecker;
+import org.washwright.rule.check.Terms;
+import org.washwright.rule.syntax.SyntaxRule;
 import org.washwright.task.CleaningTask;
 import org.washwright.task.TaskReader;
 
@@ -35,6 +44,11 @@ final class Promise {
             attributes: {att-flag: yes, att-heat: 60 °C}
             """.getBytes(StandardCharsets.UTF_8);
 
+    private static final Edition BASE = SmallEdition.with("");
+
+    /** The terms of a small sound edition. */
+    static final Terms TERMS = new Terms(BASE.catalogue(), BASE.types(), BASE.grading(), BASE.sources());
+
     private Promise() {}
 
     /** Loads what readers need, because the fuzzer instruments every class and would take that long for a hanging input. */
@@ -43,6 +57,52 @@ final class Promise {
                 + "caution(\"hazard-a\", \"So.\"); end";
         holds(edition("rules/warm.drl", rule.getBytes(StandardCharsets.UTF_8)).isPresent(), "a sound rule is refused");
         edition("rules/warm.drl", "rule when".getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Rules are taken or refused, and what is taken can be asked. */
+    static void rules(Function<Diagnostics, List<SyntaxRule>> reader) {
+        Diagnostics diagnostics = new Diagnostics();
+        List<Rule> rules = new RuleChecker(TERMS, diagnostics).check(reader.apply(diagnostics));
+        complete(diagnostics.all());
+        if (!diagnostics.hasErrors()) {
+            asked(edition(rules, Map.of()));
+        }
+    }
+
+    /** A tree is taken or refused, and a task that goes through it is answered. */
+    static void tree(byte[] bytes) {
+        Diagnostics diagnostics = new Diagnostics();
+        Optional<QuestionTree> tree = OneFile.tree("trees/fuzz.yaml", bytes, TERMS, diagnostics);
+        complete(diagnostics.all());
+        if (tree.isPresent() && !diagnostics.hasErrors()) {
+            asked(edition(List.of(), Map.of(tree.get().id(), tree.get())));
+        }
+    }
+
+    private static Edition edition(List<Rule> rules, Map<String, QuestionTree> trees) {
+        return MeaningHash.sign(
+                new Edition(
+                        BASE.name(),
+                        BASE.title(),
+                        BASE.language(),
+                        BASE.licence(),
+                        BASE.sources(),
+                        BASE.catalogue(),
+                        BASE.types(),
+                        rules,
+                        Levels.of(rules).levels(),
+                        trees,
+                        BASE.grading(),
+                        BASE.assumptions(),
+                        "",
+                        BASE.textHash()),
+                Map.of());
+    }
+
+    private static void asked(Edition edition) {
+        Diagnostics diagnostics = new Diagnostics();
+        TaskReader.read("task.yaml", TASK, edition, diagnostics).ifPresent(task -> answered(edition, task));
+        complete(diagnostics.all());
     }
 
     /** A sound edition with one file put in or replaced is taken or refused, and what is taken can be asked. */
@@ -58,11 +118,7 @@ final class Promise {
                 new EditionReader(new DrlReader()).read(files, diagnostics).edition();
         complete(diagnostics.all());
         holds(edition.isPresent() != diagnostics.hasErrors(), "an edition is there exactly when there is no error");
-        edition.ifPresent(e -> {
-            Diagnostics ofTask = new Diagnostics();
-            TaskReader.read("task.yaml", TASK, e, ofTask).ifPresent(task -> answered(e, task));
-            complete(ofTask.all());
-        });
+        edition.ifPresent(Promise::asked);
         return edition;
     }
 

@@ -6,19 +6,12 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.washwright.document.Diagnostics;
 import org.washwright.drools.DrlReader;
-import org.washwright.generate.SmallEdition;
-import org.washwright.rule.Edition;
 import org.washwright.rule.Rule;
 import org.washwright.rule.RuleText;
 import org.washwright.rule.check.RuleChecker;
-import org.washwright.rule.check.Terms;
 
 /** Rule text that is taken, written in canonical form and read again means the same. */
 public final class RoundTripFuzz {
-
-    private static final Edition EDITION = SmallEdition.with("");
-    private static final Terms TERMS =
-            new Terms(EDITION.catalogue(), EDITION.types(), EDITION.grading(), EDITION.sources());
 
     private RoundTripFuzz() {}
 
@@ -45,7 +38,8 @@ public final class RoundTripFuzz {
     }
 
     private static Optional<List<Rule>> read(String text, Diagnostics diagnostics) {
-        List<Rule> rules = new RuleChecker(TERMS, diagnostics).check(new DrlReader().read("r.drl", text, diagnostics));
+        List<Rule> rules =
+                new RuleChecker(Promise.TERMS, diagnostics).check(new DrlReader().read("r.drl", text, diagnostics));
         Promise.complete(diagnostics.all());
         return diagnostics.hasErrors() ? Optional.empty() : Optional.of(rules);
     }

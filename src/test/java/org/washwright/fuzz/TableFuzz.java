@@ -1,5 +1,7 @@
 package org.washwright.fuzz;
 
+import org.washwright.exchange.OneFile;
+
 /** Decision tables. */
 public final class TableFuzz {
 
@@ -12,6 +14,6 @@ public final class TableFuzz {
 
     /** One input of the fuzzer. */
     public static void fuzzerTestOneInput(byte[] data) {
-        Promise.edition("tables/fuzz.csv", data);
+        Promise.rules(diagnostics -> OneFile.table("tables/fuzz.csv", data, Promise.TERMS, diagnostics));
     }
 }

@@ -12,6 +12,6 @@ public final class TreeFuzz {
 
     /** One input of the fuzzer. */
     public static void fuzzerTestOneInput(byte[] data) {
-        Promise.edition("trees/fuzz.yaml", data);
+        Promise.tree(data);
     }
 }
