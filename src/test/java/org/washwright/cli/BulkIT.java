@@ -31,7 +31,9 @@ class BulkIT {
     private static final String MEMORY = "160m";
     private static final int SOME = 2_000;
     private static final int MANY = 8_000;
-    private static final int HUGE_LINE = 50_000_000;
+
+    /** More than the memory: whoever kept such a line, and be it for a moment, would not come through. */
+    private static final int HUGE_LINE = 200_000_000;
 
     private static final String RULES = """
             rule "soft" @id("S-01") @basis("common practice")
@@ -89,7 +91,7 @@ class BulkIT {
     }
 
     @Test
-    void thousands_of_tasks_and_a_line_of_fifty_million_bytes_among_them_go_through_little_memory() throws Exception {
+    void thousands_of_tasks_and_a_line_larger_than_the_memory_among_them_go_through() throws Exception {
         Path input = folder.resolve("many.ndjson");
         int before = MANY / 2;
         try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(input))) {
@@ -117,7 +119,7 @@ class BulkIT {
         JsonNode huge = new ObjectMapper().readTree(lines.get(before));
         assertEquals(before + 2, huge.get("line").asInt());
         assertEquals("refused", huge.get("status").asText());
-        assertTrue(huge.get("diagnostics").toString().contains("50000012 bytes"), huge::toString);
+        assertTrue(huge.get("diagnostics").toString().contains("200000012 bytes"), huge::toString);
         JsonNode next = new ObjectMapper().readTree(lines.get(before + 1));
         assertEquals(before + 3, next.get("line").asInt());
         assertEquals("answered", next.get("status").asText());
