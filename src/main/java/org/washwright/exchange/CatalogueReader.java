@@ -71,7 +71,7 @@ final class CatalogueReader {
                 .filter(n -> !has(n, "kinds") && !has(n, "kind") && !has(n, "attributes"))
                 .forEach(n -> diagnostics.add(Message.MISSING_FIELD, n.place(), "", "a catalogue file", "kind"));
         raw.values().forEach(list -> list.forEach(r -> r.map().noMore()));
-        terms.values().forEach(ofKind -> ofKind.values().forEach(t -> successor(t, ofKind)));
+        terms.values().forEach(ofKind -> Successors.check(ofKind, diagnostics));
         return new Catalogue(kinds, terms, processes, stages, parameters, cautions, blindSpots, attributes);
     }
 
@@ -118,15 +118,6 @@ final class CatalogueReader {
                     read.values(),
                     read.sources(),
                     item.place());
-            Set<String> known = ids.getOrDefault(kindId, Set.of());
-            if (!term.replacedBy().isEmpty() && !known.contains(term.replacedBy())) {
-                diagnostics.add(
-                        Message.UNKNOWN_TERM,
-                        item.place(),
-                        term.replacedBy(),
-                        kindId,
-                        Similar.advice(term.replacedBy(), known));
-            }
             Term other = ofKind.putIfAbsent(term.id(), term);
             if (other != null) {
                 diagnostics.add(Message.DUPLICATE_ID, item.place(), term.id(), kindId, other.place());
@@ -134,13 +125,6 @@ final class CatalogueReader {
             raw.computeIfAbsent(kindId, k -> new ArrayList<>()).add(new Raw(term, map));
         }
         file.noMore();
-    }
-
-    private void successor(Term term, Map<String, Term> ofKind) {
-        Term next = ofKind.get(term.replacedBy());
-        if (next != null && next.isWithdrawn()) {
-            diagnostics.add(Message.REPLACED_TWICE, term.place(), term.replacedBy());
-        }
     }
 
     private void parameter(Raw r) {

@@ -13,34 +13,30 @@ import org.washwright.document.HiddenCharacters;
 import org.washwright.document.Message;
 import org.washwright.document.Place;
 import org.washwright.document.Similar;
-import org.washwright.rule.Op;
 import org.washwright.rule.Sign;
 import org.washwright.rule.check.Terms;
 import org.washwright.rule.syntax.SyntaxCall;
 import org.washwright.rule.syntax.SyntaxConstraint;
-import org.washwright.rule.syntax.SyntaxConstraint.Operand;
 import org.washwright.rule.syntax.SyntaxPattern;
 import org.washwright.rule.syntax.SyntaxRule;
-import org.washwright.task.FieldType;
 
 /** Reads a decision table: a row becomes a rule as data, cell by cell; no cell ever becomes rule text. */
 final class TableReader {
 
     private static final int MAX_ROWS = 2000;
     private static final int MAX_COLUMNS = 60;
-    private static final int MAX_WORDS = 200;
     private static final Set<String> HEAD = Set.of("title", "basis", "source", "then", "since", "note");
     private static final List<String> ROW_KEYS = List.of("id", "basis", "source", "note");
 
     private final String file;
-    private final Terms terms;
     private final Diagnostics diagnostics;
+    private final TableTests tests;
     private final Map<String, String> head = new HashMap<>();
 
     TableReader(String file, Terms terms, Diagnostics diagnostics) {
         this.file = file;
-        this.terms = terms;
         this.diagnostics = diagnostics;
+        this.tests = new TableTests(terms, diagnostics);
     }
 
     List<SyntaxRule> read(String text) {
@@ -128,9 +124,9 @@ final class TableReader {
         for (String column : header.cells()) {
             String name = column.strip();
             boolean condition = name.indexOf('.') > 0;
-            if (condition && field(name).isEmpty()) {
+            if (condition && tests.field(name).isEmpty()) {
                 sound = false;
-                unknownField(name, place(header.line()));
+                tests.unknownField(name, place(header.line()));
             }
             if (!seen.add(name)) {
                 sound = false;
@@ -175,7 +171,7 @@ final class TableReader {
                 String type = column.substring(0, column.indexOf('.'));
                 if (!cell.isEmpty()) {
                     Optional<SyntaxConstraint> c =
-                            constraint(type, column.substring(column.indexOf('.') + 1), cell, place);
+                            tests.constraint(type, column.substring(column.indexOf('.') + 1), cell, place);
                     sound &= c.isPresent();
                     c.ifPresent(x ->
                             byType.computeIfAbsent(type, k -> new ArrayList<>()).add(x));
@@ -200,66 +196,6 @@ final class TableReader {
                 ? Optional.of(new SyntaxRule(
                         head.getOrDefault("title", file) + ": " + cells.get("id"), annotations, patterns, calls, place))
                 : Optional.empty();
-    }
-
-    private Optional<SyntaxConstraint> constraint(String type, String field, String cell, Place place) {
-        FieldType fieldType = field(type + "." + field).orElseThrow();
-        if (fieldType instanceof FieldType.NumberType) {
-            return Optional.of(number(field, cell, place));
-        }
-        boolean not = cell.startsWith("!");
-        List<Operand> operands = new ArrayList<>();
-        List<String> words = List.of((not ? cell.substring(1) : cell).split("\\|", -1));
-        if (words.size() > MAX_WORDS || words.stream().anyMatch(String::isBlank)) {
-            diagnostics.add(
-                    Message.TABLE_SHAPE,
-                    place,
-                    cell,
-                    words.size() > MAX_WORDS ? "a cell of more than " + MAX_WORDS + " words" : "an empty word");
-            return Optional.empty();
-        }
-        for (String word : words) {
-            String w = word.strip();
-            boolean flag = fieldType instanceof FieldType.TermType t && t.isFlag();
-            operands.add(
-                    flag && (w.equals("yes") || w.equals("no"))
-                            ? new Operand.Flag(w.equals("yes"))
-                            : new Operand.Quoted(w));
-        }
-        Op op = operands.size() == 1 ? (not ? Op.NE : Op.EQ) : (not ? Op.NOT_IN : Op.IN);
-        return Optional.of(new SyntaxConstraint.Compare(field, op, operands, place));
-    }
-
-    private static SyntaxConstraint number(String field, String cell, Place place) {
-        for (Op op : List.of(Op.GE, Op.LE, Op.NE, Op.GT, Op.LT, Op.EQ)) {
-            if (cell.startsWith(op.sign())) {
-                String rest = cell.substring(op.sign().length()).strip();
-                return new SyntaxConstraint.Compare(field, op, List.of(new Operand.Quoted(rest)), place);
-            }
-        }
-        return new SyntaxConstraint.Compare(field, Op.EQ, List.of(new Operand.Quoted(cell)), place);
-    }
-
-    private void unknownField(String column, Place place) {
-        int dot = column.indexOf('.');
-        Set<String> known = terms.types()
-                .type(column.substring(0, dot))
-                .map(t -> t.fields().keySet())
-                .orElse(terms.types().byName().keySet());
-        diagnostics.add(
-                Message.UNKNOWN_FIELD,
-                place,
-                column,
-                "the fact types",
-                Similar.advice(column.substring(dot + 1), known));
-    }
-
-    private Optional<FieldType> field(String column) {
-        int dot = column.indexOf('.');
-        return terms.types()
-                .type(column.substring(0, dot))
-                .flatMap(t -> t.field(column.substring(dot + 1)))
-                .map(f -> f.type());
     }
 
     private Place place(int line) {
