@@ -8,7 +8,6 @@ import java.util.Map;
 import org.washwright.assessment.Assessor;
 import org.washwright.assessment.FrozenAnswer;
 import org.washwright.document.Diagnostics;
-import org.washwright.drools.DroolsInference;
 import org.washwright.drools.Variants;
 import org.washwright.engine.Fact;
 import org.washwright.engine.Inference;
@@ -33,7 +32,7 @@ final class Contenders {
     static {
         MAKERS.put("if-chain", IfChain::of);
         MAKERS.put("indexed", s -> engine(s, SweepInference.factory()));
-        MAKERS.put("compiled", s -> engine(s, DroolsInference.factory()));
+        MAKERS.put("compiled", s -> engine(s, Variants.kept()));
         MAKERS.put("compiled, not recorded", s -> engine(s, Variants.unrecorded()));
         MAKERS.put("compiled, no companions", s -> engine(s, Variants.withoutCompanions()));
         MAKERS.put("compiled, one session", s -> engine(s, Variants.inOneSession()));
@@ -43,7 +42,7 @@ final class Contenders {
         MAKERS.put("Evrete", OtherEvaluators::evrete);
         MAKERS.put("JEXL", OtherEvaluators::jexl);
         MAKERS.put("end to end, indexed", s -> whole(s, SweepInference.factory()));
-        MAKERS.put("end to end, compiled", s -> whole(s, DroolsInference.factory()));
+        MAKERS.put("end to end, compiled", s -> whole(s, Variants.kept()));
         MAKERS.put("freezing alone", Contenders::freezing);
     }
 

@@ -7,9 +7,9 @@ import org.washwright.cli.QuietLog;
 /** Times one contender in a JVM of its own and prints microseconds of its thread per task, and the matches found. */
 public final class Rate {
 
-    private static final int WARM_UP_SECONDS = 6;
-    private static final int ROUNDS = 7;
-    private static final long ROUND_NANOS = 700_000_000L;
+    private static final int WARM_UP_SECONDS = 4;
+    private static final int ROUNDS = 5;
+    private static final long ROUND_NANOS = 400_000_000L;
 
     private Rate() {}
 

@@ -1,5 +1,6 @@
 package org.washwright.drools;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -36,11 +37,15 @@ public final class Variants {
         }
     }
 
+    /** Compiled rules, kept from one contender's JVM to the next: what is timed is running them. */
+    public static InferenceFactory kept() {
+        return DroolsInference.factory(Units.in(Path.of("target", "bench-units")));
+    }
+
     /** The same compiled base with nothing recorded; what it returns is empty. */
     public static InferenceFactory unrecorded() {
         return (rules, levels, types) -> {
-            DroolsInference recorded = (DroolsInference)
-                    DroolsInference.factory().prepare(rules, levels, types);
+            DroolsInference recorded = (DroolsInference) kept().prepare(rules, levels, types);
             return facts -> {
                 KieSession session = recorded.base().newKieSession();
                 try {
@@ -57,7 +62,7 @@ public final class Variants {
     /** Only the certain rules. */
     public static InferenceFactory withoutCompanions() {
         return (rules, levels, types) -> {
-            Units units = new Units(Optional.empty());
+            Units units = Units.in(Path.of("target", "bench-units"));
             List<Units.Unit> held = UnitPlan.texts(rules, levels).stream()
                     .map(text -> units.of(COMPANION.matcher(text).replaceAll("")))
                     .toList();
@@ -80,7 +85,7 @@ public final class Variants {
     public static InferenceFactory inOneSession() {
         return (rules, levels, types) -> {
             DroolsInference compiled =
-                    (DroolsInference) DroolsInference.factory().prepare(rules, levels, types);
+                    (DroolsInference) kept().prepare(rules, levels, types);
             KieSession session = compiled.base().newKieSession();
             Map<String, RankedRule> byId = RankedRule.byId(rules, levels);
             return facts -> {

@@ -1,7 +1,8 @@
 package org.washwright.document;
 
 import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
+import java.nio.CharBuffer;
+import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
@@ -39,16 +40,20 @@ public final class DocumentReader {
 
     /** Decodes UTF-8, with an error that names the place of the first bad byte. */
     public static Optional<String> decode(String file, byte[] bytes, Diagnostics diagnostics) {
-        try {
-            String text = StandardCharsets.UTF_8
-                    .newDecoder()
-                    .onMalformedInput(CodingErrorAction.REPORT)
-                    .decode(ByteBuffer.wrap(bytes))
-                    .toString();
-            return Optional.of(text.startsWith("\uFEFF") ? text.substring(1) : text);
-        } catch (CharacterCodingException e) {
-            diagnostics.add(Message.NOT_UTF8, Place.ofFile(file), "");
+        ByteBuffer in = ByteBuffer.wrap(bytes);
+        CharBuffer out = CharBuffer.allocate(bytes.length);
+        CoderResult result = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .decode(in, out, true);
+        String text = out.flip().toString();
+        if (result.isError()) {
+            diagnostics.add(
+                    Message.NOT_UTF8,
+                    new SourceText(file, text).at(text.length()),
+                    String.format(Locale.ROOT, "byte %02X", bytes[in.position()]));
             return Optional.empty();
         }
+        return Optional.of(text.startsWith("\uFEFF") ? text.substring(1) : text);
     }
 }

@@ -18,6 +18,8 @@ final class JsonDocument {
 
     private final String file;
     private final Diagnostics diagnostics;
+    private final Growth growth = new Growth();
+    private JsonLocation last;
 
     JsonDocument(String file, Diagnostics diagnostics) {
         this.file = file;
@@ -32,6 +34,7 @@ final class JsonDocument {
                         .maxNumberLength(1000)
                         .build())
                 .build();
+        SourceText source = new SourceText(file, text);
         try (JsonParser parser = factory.createParser(text)) {
             JsonToken first = parser.nextToken();
             if (first == null) {
@@ -40,16 +43,20 @@ final class JsonDocument {
             }
             Node root = jsonNode(parser, here(parser.currentTokenLocation(), ""));
             if (parser.nextToken() != null) {
-                diagnostics.add(Message.SEVERAL_DOCUMENTS, here(parser.currentTokenLocation(), ""), "");
+                diagnostics.add(Message.SEVERAL_DOCUMENTS, here(parser.currentTokenLocation(), ""), "}");
                 return Optional.empty();
             }
             return Optional.of(root);
         } catch (JsonProcessingException e) {
+            JsonLocation where = e.getLocation() == null ? last : e.getLocation();
+            Place place = where == null ? source.at(1, 1) : source.at(where.getLineNr(), where.getColumnNr());
             diagnostics.add(
                     Message.BROKEN_JSON,
-                    here(e.getLocation(), ""),
-                    "",
-                    e.getOriginalMessage().lines().findFirst().orElse(""));
+                    place,
+                    source.line(place.line()),
+                    String.valueOf(e.getOriginalMessage()).lines().findFirst().orElse(""));
+        } catch (Growth.TooMuch e) {
+            e.tell(diagnostics);
         } catch (IOException e) {
             diagnostics.add(Message.BROKEN_JSON, Place.ofFile(file), "", String.valueOf(e.getMessage()));
         }
@@ -57,12 +64,15 @@ final class JsonDocument {
     }
 
     private Node jsonNode(JsonParser parser, Place place) throws IOException {
+        growth.count(place);
+        last = parser.currentTokenLocation();
         switch (parser.currentToken()) {
             case START_OBJECT -> {
                 List<Node.Entry> entries = new ArrayList<>();
                 Set<String> keys = new HashSet<>();
                 while (parser.nextToken() != JsonToken.END_OBJECT) {
-                    String key = parser.currentName();
+                    String key = HiddenCharacters.key(
+                            parser.currentName(), here(parser.currentTokenLocation(), place.pointer()), diagnostics);
                     JsonLocation location = parser.currentTokenLocation();
                     Place keyPlace = place.child(key, location.getLineNr(), location.getColumnNr());
                     parser.nextToken();
@@ -88,12 +98,16 @@ final class JsonDocument {
             }
             case VALUE_STRING -> {
                 // JSON has no other way to write a quantity or a term, so its strings count as plain values.
-                return new Node.ScalarNode(place, parser.getText(), false);
+                return new Node.ScalarNode(place, words(parser.getText(), place), false);
             }
             default -> {
                 return new Node.ScalarNode(place, parser.getText(), false);
             }
         }
+    }
+
+    private String words(String text, Place place) {
+        return HiddenCharacters.none(place, text, diagnostics) ? text : "";
     }
 
     private Place here(JsonLocation location, String pointer) {

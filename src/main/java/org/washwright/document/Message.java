@@ -22,6 +22,10 @@ public enum Message {
     DUPLICATE_KEY(ERROR, "\"{value}\" is given twice", "Keep one of the two"),
     TOO_LARGE(ERROR, "{value} is more than the {0} allowed", "Leave out what is not needed, or split it"),
     TOO_MANY(ERROR, "more errors than can be listed", "Mend the first ones and check again"),
+    HIDDEN_CHARACTER(
+            ERROR,
+            "a character that can't be seen stands here ({value})",
+            "Take it out, or type the line again by hand"),
     EXPECTED_MAP(ERROR, "{value} stands where a map of named values is expected", "Write \"name: value\" lines"),
     EXPECTED_LIST(ERROR, "{value} stands where a list is expected", "Write a list, one \"- \" a line"),
     EXPECTED_TEXT(ERROR, "{value} stands where a single value is expected", "Write one value"),
@@ -103,6 +107,8 @@ public enum Message {
     BROKEN_ZIP(ERROR, "the bundle is not a readable zip: {0}", "Make it again with any zip program"),
     MISSING_FILE(ERROR, "the edition has no {0}", "Add the file"),
     DUPLICATE_ID(ERROR, "\"{value}\" is used twice as {0}", "Ids are unique; the other one is at {1}"),
+    REPLACED_TWICE(
+            ERROR, "a term is replaced by \"{value}\", which is replaced itself", "Name the term that stands today"),
     UNKNOWN_KIND(ERROR, "\"{value}\" is no kind of term", "{0}"),
     UNKNOWN_REFERENCE(ERROR, "\"{value}\" is no {0}", "{1}"),
     PARENT_CYCLE(ERROR, "\"{value}\" is its own ancestor in the process tree", "Give it another parent"),

@@ -9,8 +9,28 @@ public final class Similar {
 
     private Similar() {}
 
-    /** "did you mean X?" when a known word is near, else the known words themselves (at most twelve). */
-    public static String advice(String typed, Collection<String> known) {
+    private static final int MOST_COMPARED = 3000;
+
+    /** Advice that is worked out when it is shown: of a million wrong words only the first few hundred are. */
+    private record Advice(String typed, Collection<String> known) {
+        @Override
+        public String toString() {
+            return text(typed, known);
+        }
+    }
+
+    /**
+     * Shows as "did you mean X?" when a known word is near, else as the known words themselves (at most twelve). The words
+     * are looked at when it is shown.
+     */
+    public static Object advice(String typed, Collection<String> known) {
+        return new Advice(typed, known);
+    }
+
+    private static String text(String typed, Collection<String> known) {
+        if (known.size() > MOST_COMPARED) {
+            return "write one of the " + known.size() + " known here";
+        }
         String near = known.stream()
                 .filter(k -> distance(typed.toLowerCase(Locale.ROOT), k.toLowerCase(Locale.ROOT))
                         <= Math.max(1, typed.length() / 3))

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.yaml.snakeyaml.DumperOptions;
@@ -22,12 +23,18 @@ import org.yaml.snakeyaml.events.NodeEvent;
 import org.yaml.snakeyaml.events.ScalarEvent;
 import org.yaml.snakeyaml.events.SequenceEndEvent;
 import org.yaml.snakeyaml.events.SequenceStartEvent;
+import org.yaml.snakeyaml.reader.ReaderException;
 
 /** Reads one YAML document event by event; nothing of YAML's own typing, tags or aliases is let in. */
 final class YamlDocument {
 
+    /** The parser copies what it has of a line again and again, so that a line of megabytes would keep it for hours. */
+    private static final int LONGEST_LINE = 300_000;
+
     private final String file;
     private final Diagnostics diagnostics;
+    private final Growth growth = new Growth();
+    private int line = 1;
 
     YamlDocument(String file, Diagnostics diagnostics) {
         this.file = file;
@@ -37,6 +44,13 @@ final class YamlDocument {
     Optional<Node> read(String text) {
         LoaderOptions options = new LoaderOptions();
         options.setCodePointLimit(Integer.MAX_VALUE);
+        SourceText source = new SourceText(file, text);
+        Optional<Place> endless = source.longerThan(LONGEST_LINE);
+        if (endless.isPresent()) {
+            diagnostics.add(
+                    Message.TOO_LARGE, endless.get(), "a line so long", LONGEST_LINE + " characters of one line");
+            return Optional.empty();
+        }
         try {
             Iterator<Event> events =
                     new Yaml(options).parse(new StringReader(text)).iterator();
@@ -45,7 +59,7 @@ final class YamlDocument {
                 Event event = events.next();
                 if (event instanceof DocumentStartEvent) {
                     if (root != null) {
-                        diagnostics.add(Message.SEVERAL_DOCUMENTS, at(event.getStartMark(), ""), "");
+                        diagnostics.add(Message.SEVERAL_DOCUMENTS, at(event.getStartMark(), ""), "---");
                         return Optional.empty();
                     }
                     root = yamlNode(events.next(), events, "", 0);
@@ -56,21 +70,39 @@ final class YamlDocument {
             }
             return Optional.ofNullable(root);
         } catch (MarkedYAMLException e) {
-            diagnostics.add(Message.BROKEN_YAML, at(e.getProblemMark(), ""), "", String.valueOf(e.getProblem()));
+            Mark mark = e.getProblemMark();
+            broken(
+                    mark == null ? source.at(1, 1) : source.at(mark.getLine() + 1, mark.getColumn() + 1),
+                    source,
+                    e.getProblem());
         } catch (TooDeep e) {
-            diagnostics.add(Message.TOO_DEEP, e.place, "", DocumentReader.DEPTH);
-        } catch (YAMLException e) {
+            diagnostics.add(Message.TOO_DEEP, e.place, source.line(e.place.line()), DocumentReader.DEPTH);
+        } catch (Growth.TooMuch e) {
+            e.tell(diagnostics);
+        } catch (ReaderException e) {
+            int offset = text.offsetByCodePoints(0, Math.min(e.getPosition(), text.codePointCount(0, text.length())));
             diagnostics.add(
-                    Message.BROKEN_YAML,
-                    Place.ofFile(file),
-                    "",
+                    Message.HIDDEN_CHARACTER,
+                    source.at(offset),
+                    String.format(Locale.ROOT, "U+%04X", e.getCodePoint()));
+        } catch (YAMLException | IllegalArgumentException e) {
+            // Some halves of escapes reach the parser's number reading, which knows neither YAML nor places.
+            broken(
+                    source.at(line, 1),
+                    source,
                     String.valueOf(e.getMessage()).lines().findFirst().orElse(""));
         }
         return Optional.empty();
     }
 
+    private void broken(Place place, SourceText source, String why) {
+        diagnostics.add(Message.BROKEN_YAML, place, source.line(place.line()), String.valueOf(why));
+    }
+
     private Node yamlNode(Event event, Iterator<Event> events, String pointer, int depth) {
         Place place = at(event.getStartMark(), pointer);
+        growth.count(place);
+        line = place.line();
         if (depth > DocumentReader.DEPTH) {
             throw new TooDeep(place);
         }
@@ -91,7 +123,8 @@ final class YamlDocument {
         }
         if (event instanceof ScalarEvent s) {
             checkTag(s.getTag(), place);
-            return new Node.ScalarNode(place, s.getValue(), s.getScalarStyle() != DumperOptions.ScalarStyle.PLAIN);
+            String words = HiddenCharacters.none(place, s.getValue(), diagnostics) ? s.getValue() : "";
+            return new Node.ScalarNode(place, words, s.getScalarStyle() != DumperOptions.ScalarStyle.PLAIN);
         }
         return new Node.ScalarNode(place, "", false);
     }
@@ -101,7 +134,9 @@ final class YamlDocument {
         Set<String> keys = new HashSet<>();
         for (Event e = events.next(); !(e instanceof MappingEndEvent); e = events.next()) {
             Node keyNode = yamlNode(e, events, place.pointer(), depth + 1);
-            String key = keyNode instanceof Node.ScalarNode s ? s.text() : "";
+            String key = keyNode instanceof Node.ScalarNode s
+                    ? HiddenCharacters.key(s.text(), keyNode.place(), diagnostics)
+                    : "";
             if (!(keyNode instanceof Node.ScalarNode)) {
                 diagnostics.add(Message.KEY_NOT_TEXT, keyNode.place(), keyNode.describe());
             }

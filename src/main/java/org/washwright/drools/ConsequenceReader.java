@@ -3,6 +3,7 @@ package org.washwright.drools;
 import com.github.javaparser.JavaParser;
 import com.github.javaparser.ParseResult;
 import com.github.javaparser.ParserConfiguration;
+import com.github.javaparser.Position;
 import com.github.javaparser.Problem;
 import com.github.javaparser.ast.Node;
 import com.github.javaparser.ast.expr.Expression;
@@ -20,6 +21,7 @@ import java.util.Set;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.Message;
 import org.washwright.document.Place;
+import org.washwright.document.SourceText;
 import org.washwright.rule.syntax.SyntaxCall;
 import org.washwright.rule.syntax.SyntaxCall.Argument;
 
@@ -29,27 +31,36 @@ final class ConsequenceReader {
     private static final Set<String> NESTED = Set.of("after", "before", "between", "min", "max");
     private static final String ADVICE = "Write verbs with texts in quotes, whole numbers and bound values";
 
-    private final String file;
-    private final Diagnostics diagnostics;
-    private int firstLine;
+    /** Comments say nothing to the program, so no place is worked out for them. */
+    private static final ParserConfiguration PLAIN = new ParserConfiguration()
+            .setLanguageLevel(ParserConfiguration.LanguageLevel.JAVA_11)
+            .setAttributeComments(false);
 
-    ConsequenceReader(String file, Diagnostics diagnostics) {
-        this.file = file;
+    private final SourceText source;
+    private final Diagnostics diagnostics;
+    private Place start = Place.ofFile("");
+
+    ConsequenceReader(SourceText source, Diagnostics diagnostics) {
+        this.source = source;
         this.diagnostics = diagnostics;
     }
 
     List<SyntaxCall> read(String text, int thenLine) {
-        // Drools drops the line break behind "then", so the text starts on the line after it.
-        firstLine = thenLine + 1;
-        JavaParser parser =
-                new JavaParser(new ParserConfiguration().setLanguageLevel(ParserConfiguration.LanguageLevel.JAVA_11));
-        ParseResult<BlockStmt> result = parser.parseBlock("{" + text + "}");
+        // Drools says where "then" stands, but not whether the text begins on that line or on a later one.
+        String stripped = text.strip();
+        start = source.find(stripped, thenLine);
+        JavaParser parser = new JavaParser(PLAIN);
+        ParseResult<BlockStmt> result = parser.parseBlock("{" + stripped + "\n}");
         if (!result.isSuccessful() || result.getResult().isEmpty()) {
             for (Problem problem : result.getProblems()) {
+                Place place = problem.getLocation()
+                        .flatMap(tokens -> tokens.getBegin().getRange())
+                        .map(range -> place(range.begin))
+                        .orElse(source.at(thenLine, 1));
                 diagnostics.add(
                         Message.DRL_SYNTAX,
-                        new Place(file, thenLine, 0, ""),
-                        "",
+                        place,
+                        source.line(place.line()),
                         "consequence: "
                                 + problem.getMessage().lines().findFirst().orElse(""));
             }
@@ -138,9 +149,11 @@ final class ConsequenceReader {
     }
 
     private Place place(Node node) {
-        return node.getBegin()
-                .map(p ->
-                        new Place(file, firstLine + p.line - 1, p.line == 1 ? Math.max(1, p.column - 1) : p.column, ""))
-                .orElse(new Place(file, firstLine, 0, ""));
+        return node.getBegin().map(this::place).orElse(start);
+    }
+
+    /** A position in the text that was parsed, which has a brace before it. */
+    private Place place(Position p) {
+        return source.at(start.line() + p.line - 1, p.line == 1 ? start.column() + p.column - 2 : p.column);
     }
 }

@@ -13,6 +13,7 @@ import org.drools.drl.ast.descr.PatternDescr;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.Message;
 import org.washwright.document.Place;
+import org.washwright.document.SourceText;
 import org.washwright.rule.Sign;
 import org.washwright.rule.syntax.ConstraintParser;
 import org.washwright.rule.syntax.SyntaxConstraint;
@@ -21,11 +22,13 @@ import org.washwright.rule.syntax.SyntaxPattern;
 /** Reads the conditions of one rule: plain patterns, and {@code not} and {@code exists} over one plain pattern. */
 final class PatternReader {
 
-    private final String file;
+    private final SourceText source;
+    private final Place rule;
     private final Diagnostics diagnostics;
 
-    PatternReader(String file, Diagnostics diagnostics) {
-        this.file = file;
+    PatternReader(SourceText source, Place rule, Diagnostics diagnostics) {
+        this.source = source;
+        this.rule = rule;
         this.diagnostics = diagnostics;
     }
 
@@ -62,7 +65,7 @@ final class PatternReader {
         for (Object c : p.getConstraint().getDescrs()) {
             if (c instanceof ExprConstraintDescr e && e.getType() == ExprConstraintDescr.Type.NAMED) {
                 Optional<SyntaxConstraint> constraint =
-                        ConstraintParser.parse(e.getExpression(), place(e), diagnostics);
+                        ConstraintParser.parse(e.getExpression(), place(e, place(p, rule)), diagnostics);
                 plain &= constraint.isPresent();
                 constraint.ifPresent(constraints::add);
             } else {
@@ -76,8 +79,8 @@ final class PatternReader {
                 "a variable without a dollar sign and plain letters",
                 variable);
         return plain
-                ? Optional.of(
-                        new SyntaxPattern(sign, variable, String.valueOf(p.getObjectType()), constraints, place(p)))
+                ? Optional.of(new SyntaxPattern(
+                        sign, variable, String.valueOf(p.getObjectType()), constraints, place(p, rule)))
                 : Optional.empty();
     }
 
@@ -95,13 +98,16 @@ final class PatternReader {
     private void refuse(BaseDescr descr, String what, String value) {
         diagnostics.add(
                 Message.REFUSED,
-                place(descr),
-                String.valueOf(value),
+                place(descr, rule),
+                value == null || value.isBlank()
+                        ? source.line(place(descr, rule).line())
+                        : value,
                 what,
                 "Use patterns, \"not\" and \"exists\" over one pattern, and \"||\" inside a pattern");
     }
 
-    private Place place(BaseDescr descr) {
-        return new Place(file, Math.max(descr.getLine(), 0), Math.max(descr.getColumn() + 1, 0), "");
+    /** Where something stands; some things of Drools' parser don't know, and then it is where they are part of. */
+    private Place place(BaseDescr descr, Place whole) {
+        return descr.getLine() < 1 ? whole : source.at(descr.getLine(), descr.getColumn() + 1);
     }
 }

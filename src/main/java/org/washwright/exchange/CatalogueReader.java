@@ -71,6 +71,7 @@ final class CatalogueReader {
                 .filter(n -> !has(n, "kinds") && !has(n, "kind") && !has(n, "attributes"))
                 .forEach(n -> diagnostics.add(Message.MISSING_FIELD, n.place(), "", "a catalogue file", "kind"));
         raw.values().forEach(list -> list.forEach(r -> r.map().noMore()));
+        terms.values().forEach(ofKind -> Successors.check(ofKind, diagnostics));
         return new Catalogue(kinds, terms, processes, stages, parameters, cautions, blindSpots, attributes);
     }
 
@@ -117,14 +118,6 @@ final class CatalogueReader {
                     read.values(),
                     read.sources(),
                     item.place());
-            if (!term.replacedBy().isEmpty() && !ids.get(kindId).contains(term.replacedBy())) {
-                diagnostics.add(
-                        Message.UNKNOWN_TERM,
-                        item.place(),
-                        term.replacedBy(),
-                        kindId,
-                        Similar.advice(term.replacedBy(), ids.get(kindId)));
-            }
             Term other = ofKind.putIfAbsent(term.id(), term);
             if (other != null) {
                 diagnostics.add(Message.DUPLICATE_ID, item.place(), term.id(), kindId, other.place());

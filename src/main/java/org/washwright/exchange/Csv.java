@@ -6,8 +6,8 @@ import java.util.List;
 /** Comma-separated text (RFC 4180) cut into rows of cells, each with its line. Cells are data and never evaluated. */
 final class Csv {
 
-    /** A row and the line it starts on. */
-    record Row(int line, List<String> cells) {
+    /** A row, the line it starts on, and what is wrong with its quotes; empty when nothing is. */
+    record Row(int line, List<String> cells, String fault) {
 
         /** A cell; empty text past the end. */
         String cell(int i) {
@@ -21,47 +21,82 @@ final class Csv {
 
     private Csv() {}
 
+    /** All rows; a quoted cell may hold commas and doubled quotes, and runs over a line's end only as a fault. */
     static List<Row> rows(String text) {
-        List<Row> rows = new ArrayList<>();
-        List<String> cells = new ArrayList<>();
-        StringBuilder cell = new StringBuilder();
-        int line = 1;
-        int start = 1;
-        boolean quoted = false;
+        Cutter cutter = new Cutter();
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            if (c == '\n') {
-                line++;
-            }
+            boolean doubled = c == '"' && cutter.quoted && i + 1 < text.length() && text.charAt(i + 1) == '"';
+            cutter.take(c, doubled);
+            i += doubled ? 1 : 0;
+        }
+        return cutter.end();
+    }
+
+    /** Where the cutting stands. */
+    private static final class Cutter {
+        private final List<Row> rows = new ArrayList<>();
+        private final List<String> cells = new ArrayList<>();
+        private final StringBuilder cell = new StringBuilder();
+        private int line = 1;
+        private int start = 1;
+        private boolean blank = true;
+        private boolean quoted;
+        private boolean closed;
+        private String fault = "";
+
+        private void take(char c, boolean doubled) {
             if (quoted) {
-                if (c == '"' && i + 1 < text.length() && text.charAt(i + 1) == '"') {
-                    cell.append('"');
-                    i++;
-                } else if (c == '"') {
-                    quoted = false;
-                } else {
-                    cell.append(c);
-                }
-            } else if (c == '"' && cell.toString().isBlank()) {
+                inQuotes(c, doubled);
+            } else if (c == '"' && blank && !closed) {
                 cell.setLength(0);
                 quoted = true;
             } else if (c == ',') {
-                cells.add(cell.toString());
-                cell.setLength(0);
+                cell();
             } else if (c == '\n') {
-                cells.add(cell.toString());
-                cell.setLength(0);
-                rows.add(new Row(start, List.copyOf(cells)));
-                cells.clear();
-                start = line;
+                row();
             } else if (c != '\r') {
+                fault = closed && !Character.isWhitespace(c) ? "text stands behind a closed quote" : fault;
+                blank &= Character.isWhitespace(c);
                 cell.append(c);
             }
         }
-        if (cell.length() > 0 || !cells.isEmpty()) {
-            cells.add(cell.toString());
-            rows.add(new Row(start, List.copyOf(cells)));
+
+        private void inQuotes(char c, boolean doubled) {
+            if (c == '\n') {
+                fault = "a cell runs over the end of its line";
+                line++;
+            }
+            if (c == '"' && !doubled) {
+                quoted = false;
+                closed = true;
+            } else {
+                cell.append(c);
+            }
         }
-        return rows;
+
+        private void cell() {
+            cells.add(cell.toString());
+            cell.setLength(0);
+            blank = true;
+            closed = false;
+        }
+
+        private void row() {
+            cell();
+            rows.add(new Row(start, List.copyOf(cells), fault));
+            cells.clear();
+            fault = "";
+            line++;
+            start = line;
+        }
+
+        private List<Row> end() {
+            fault = quoted ? "a quote never closes" : fault;
+            if (cell.length() > 0 || closed || quoted || !cells.isEmpty()) {
+                row();
+            }
+            return rows;
+        }
     }
 }

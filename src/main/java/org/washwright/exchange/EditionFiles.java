@@ -12,9 +12,12 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.time.LocalDateTime;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -83,6 +86,7 @@ public record EditionFiles(Map<String, byte[]> files) {
     /** Reads a zip bundle; one folder around everything is passed over. */
     public static EditionFiles ofZip(byte[] zip, Diagnostics diagnostics) {
         Map<String, byte[]> files = new TreeMap<>();
+        Set<String> names = new HashSet<>();
         long total = 0;
         int seen = 0;
         try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip), StandardCharsets.UTF_8)) {
@@ -92,20 +96,24 @@ public record EditionFiles(Map<String, byte[]> files) {
                     break;
                 }
                 String name = entry.getName();
-                if (entry.isDirectory() || isPassedOver(name)) {
-                    continue;
-                }
                 byte[] bytes = bounded(in, MAX_TOTAL - total);
                 total += bytes.length;
+                if (total <= MAX_TOTAL && (entry.isDirectory() || isPassedOver(name))) {
+                    // Its bytes count all the same: they had to be unpacked to come to the next file.
+                    continue;
+                }
                 if (!admit(stripFolder(name), files.size(), total, diagnostics)) {
                     if (total > MAX_TOTAL) {
                         break;
                     }
                     continue;
                 }
-                if (files.put(stripFolder(name), bytes) != null) {
+                if (!names.add(stripFolder(name).toLowerCase(Locale.ROOT))) {
+                    // Also where only capitals differ: such files are one file on many machines.
                     diagnostics.add(Message.DUPLICATE_ID, Place.ofFile(name), name, "file name", "the same bundle");
+                    continue;
                 }
+                files.put(stripFolder(name), bytes);
             }
             if (seen == 0) {
                 diagnostics.add(Message.BROKEN_ZIP, Place.ofFile("bundle"), "", "it holds no files");
@@ -164,18 +172,28 @@ public record EditionFiles(Map<String, byte[]> files) {
         return !NAME.matcher(name).matches() && NAME.matcher(rest).matches() ? rest : name;
     }
 
+    /** A name as it may stand in a message: it can forge no lines there and fill no page. */
+    private static String shown(String name) {
+        String clean = name.codePoints()
+                .filter(c -> !Character.isISOControl(c))
+                .limit(120)
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString();
+        return clean.isEmpty() ? "bundle" : clean;
+    }
+
     private static boolean admit(String name, int count, long total, Diagnostics diagnostics) {
-        Place place = Place.ofFile(name);
+        Place place = Place.ofFile(shown(name));
+        if (total > MAX_TOTAL) {
+            diagnostics.add(Message.TOO_LARGE, place, total + " bytes", MAX_TOTAL + " bytes");
+            return false;
+        }
         if (leadsOut(name)) {
             diagnostics.add(Message.PATH_ESCAPE, place, name);
             return false;
         }
         if (!NAME.matcher(name).matches()) {
             diagnostics.add(Message.FILE_NAME, place, name);
-            return false;
-        }
-        if (total > MAX_TOTAL) {
-            diagnostics.add(Message.TOO_LARGE, place, total + " bytes", MAX_TOTAL + " bytes");
             return false;
         }
         if (count >= MAX_FILES) {

@@ -21,6 +21,9 @@ final class ProcessTreeReader {
     /** Most processes that are no groups. */
     private static final int MAX_PROCESSES = 200;
 
+    /** Deepest process tree; every process holds all groups above it. */
+    private static final int MAX_DEPTH = 30;
+
     /** A term with the map it was read from. */
     record Raw(Term term, MapReader map) {}
 
@@ -68,6 +71,10 @@ final class ProcessTreeReader {
         TreeSet<String> nodes = new TreeSet<>();
         String at = r.term().id();
         while (nodes.add(at)) {
+            if (nodes.size() > MAX_DEPTH) {
+                diagnostics.add(Message.TOO_DEEP, r.term().place(), r.term().id(), MAX_DEPTH);
+                return nodes;
+            }
             String parent = parents.getOrDefault(at, "");
             if (parent.isEmpty()) {
                 if (!at.equals(Catalogue.ROOT)) {

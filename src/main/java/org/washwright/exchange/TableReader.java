@@ -2,47 +2,56 @@ package org.washwright.exchange;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.washwright.document.Diagnostics;
+import org.washwright.document.HiddenCharacters;
 import org.washwright.document.Message;
 import org.washwright.document.Place;
 import org.washwright.document.Similar;
-import org.washwright.rule.Op;
 import org.washwright.rule.Sign;
 import org.washwright.rule.check.Terms;
 import org.washwright.rule.syntax.SyntaxCall;
 import org.washwright.rule.syntax.SyntaxConstraint;
-import org.washwright.rule.syntax.SyntaxConstraint.Operand;
 import org.washwright.rule.syntax.SyntaxPattern;
 import org.washwright.rule.syntax.SyntaxRule;
-import org.washwright.task.FieldType;
 
 /** Reads a decision table: a row becomes a rule as data, cell by cell; no cell ever becomes rule text. */
 final class TableReader {
 
     private static final int MAX_ROWS = 2000;
+    private static final int MAX_COLUMNS = 60;
     private static final Set<String> HEAD = Set.of("title", "basis", "source", "then", "since", "note");
     private static final List<String> ROW_KEYS = List.of("id", "basis", "source", "note");
 
     private final String file;
-    private final Terms terms;
     private final Diagnostics diagnostics;
+    private final TableTests tests;
     private final Map<String, String> head = new HashMap<>();
 
     TableReader(String file, Terms terms, Diagnostics diagnostics) {
         this.file = file;
-        this.terms = terms;
         this.diagnostics = diagnostics;
+        this.tests = new TableTests(terms, diagnostics);
     }
 
     List<SyntaxRule> read(String text) {
+        if (!HiddenCharacters.none(file, text, diagnostics)) {
+            return List.of();
+        }
         List<Csv.Row> rows = Csv.rows(text);
+        if (!shaped(rows)) {
+            return List.of();
+        }
         int at = 0;
+        int verbLine = 1;
         while (at < rows.size() && !rows.get(at).isBlank()) {
+            verbLine =
+                    rows.get(at).cell(0).strip().equals("then") ? rows.get(at).line() : verbLine;
             head(rows.get(at++));
         }
         while (at < rows.size() && rows.get(at).isBlank()) {
@@ -50,11 +59,16 @@ final class TableReader {
         }
         String verb = head.getOrDefault("then", "");
         if (!TableCalls.ARGUMENTS.containsKey(verb)) {
-            diagnostics.add(Message.UNKNOWN_VERB, place(1), verb, Similar.advice(verb, TableCalls.ARGUMENTS.keySet()));
+            diagnostics.add(
+                    Message.UNKNOWN_VERB, place(verbLine), verb, Similar.advice(verb, TableCalls.ARGUMENTS.keySet()));
             return List.of();
         }
         if (at >= rows.size()) {
-            diagnostics.add(Message.TABLE_SHAPE, place(1), "", "no header line behind the empty line");
+            diagnostics.add(
+                    Message.TABLE_SHAPE,
+                    place(1),
+                    head.getOrDefault("title", verb),
+                    "no header line behind the empty line");
             return List.of();
         }
         Csv.Row header = rows.get(at++);
@@ -74,6 +88,24 @@ final class TableReader {
         return rules;
     }
 
+    private boolean shaped(List<Csv.Row> rows) {
+        boolean sound = true;
+        for (Csv.Row row : rows) {
+            if (!row.fault().isEmpty()) {
+                sound = false;
+                diagnostics.add(Message.TABLE_SHAPE, place(row.line()), String.join(",", row.cells()), row.fault());
+            } else if (row.cells().size() > MAX_COLUMNS) {
+                sound = false;
+                diagnostics.add(
+                        Message.TOO_LARGE,
+                        place(row.line()),
+                        row.cells().size() + " columns",
+                        MAX_COLUMNS + " columns");
+            }
+        }
+        return sound;
+    }
+
     private void head(Csv.Row row) {
         String key = row.cell(0).strip();
         if (!HEAD.contains(key)) {
@@ -86,11 +118,20 @@ final class TableReader {
 
     private boolean columns(Csv.Row header, String verb) {
         boolean sound = true;
+        Set<String> seen = new HashSet<>();
         List<String> known = new ArrayList<>(ROW_KEYS);
         known.addAll(TableCalls.ARGUMENTS.get(verb));
         for (String column : header.cells()) {
             String name = column.strip();
             boolean condition = name.indexOf('.') > 0;
+            if (condition && tests.field(name).isEmpty()) {
+                sound = false;
+                tests.unknownField(name, place(header.line()));
+            }
+            if (!seen.add(name)) {
+                sound = false;
+                diagnostics.add(Message.TABLE_SHAPE, place(header.line()), name, "a column is there twice");
+            }
             if (!condition && !known.contains(name)) {
                 sound = false;
                 diagnostics.add(
@@ -130,7 +171,7 @@ final class TableReader {
                 String type = column.substring(0, column.indexOf('.'));
                 if (!cell.isEmpty()) {
                     Optional<SyntaxConstraint> c =
-                            constraint(type, column.substring(column.indexOf('.') + 1), cell, place);
+                            tests.constraint(type, column.substring(column.indexOf('.') + 1), cell, place);
                     sound &= c.isPresent();
                     c.ifPresent(x ->
                             byType.computeIfAbsent(type, k -> new ArrayList<>()).add(x));
@@ -155,45 +196,6 @@ final class TableReader {
                 ? Optional.of(new SyntaxRule(
                         head.getOrDefault("title", file) + ": " + cells.get("id"), annotations, patterns, calls, place))
                 : Optional.empty();
-    }
-
-    private Optional<SyntaxConstraint> constraint(String type, String field, String cell, Place place) {
-        Optional<FieldType> fieldType =
-                terms.types().type(type).flatMap(t -> t.field(field)).map(f -> f.type());
-        if (fieldType.isEmpty()) {
-            Set<String> known = terms.types()
-                    .type(type)
-                    .map(t -> t.fields().keySet())
-                    .orElse(terms.types().byName().keySet());
-            diagnostics.add(
-                    Message.UNKNOWN_FIELD, place, type + "." + field, "the fact types", Similar.advice(field, known));
-            return Optional.empty();
-        }
-        if (fieldType.get() instanceof FieldType.NumberType) {
-            return Optional.of(number(field, cell, place));
-        }
-        boolean not = cell.startsWith("!");
-        List<Operand> operands = new ArrayList<>();
-        for (String word : (not ? cell.substring(1) : cell).split("\\|")) {
-            String w = word.strip();
-            boolean flag = fieldType.get() instanceof FieldType.TermType t && t.isFlag();
-            operands.add(
-                    flag && (w.equals("yes") || w.equals("no"))
-                            ? new Operand.Flag(w.equals("yes"))
-                            : new Operand.Quoted(w));
-        }
-        Op op = operands.size() == 1 ? (not ? Op.NE : Op.EQ) : (not ? Op.NOT_IN : Op.IN);
-        return Optional.of(new SyntaxConstraint.Compare(field, op, operands, place));
-    }
-
-    private static SyntaxConstraint number(String field, String cell, Place place) {
-        for (Op op : List.of(Op.GE, Op.LE, Op.NE, Op.GT, Op.LT, Op.EQ)) {
-            if (cell.startsWith(op.sign())) {
-                String rest = cell.substring(op.sign().length()).strip();
-                return new SyntaxConstraint.Compare(field, op, List.of(new Operand.Quoted(rest)), place);
-            }
-        }
-        return new SyntaxConstraint.Compare(field, Op.EQ, List.of(new Operand.Quoted(cell)), place);
     }
 
     private Place place(int line) {

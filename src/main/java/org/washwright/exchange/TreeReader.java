@@ -110,9 +110,11 @@ final class TreeReader {
 
     private boolean references(Node node, String start, Map<String, Question> questions) {
         boolean sound = true;
-        Set<String> named = new HashSet<>(Set.of(start));
+        Set<String> named = new HashSet<>();
         questions.values().forEach(q -> q.answers().forEach(a -> named.add(a.next())));
+        // An answer that proposes leads to no question; a tree that starts nowhere is no tree.
         named.remove("");
+        named.add(start);
         for (String name : named.stream().sorted().toList()) {
             if (!questions.containsKey(name)) {
                 sound = false;

@@ -18,7 +18,7 @@ import java.util.regex.Pattern;
 final class Units {
 
     private static final int LONGEST = 40;
-    private static final Pattern FACTOR = Pattern.compile("([0-9]{1,6})|([^0-9/*^]+)(?:\\^?(-?[1-9]))?");
+    private static final Pattern FACTOR = Pattern.compile("([1-9][0-9]{0,5})|([^0-9/*^]+)(?:\\^?(-?[1-9]))?");
     private static final Map<String, Unit> SYMBOLS = new HashMap<>();
     private static final BigDecimal ZERO = BigDecimal.ZERO;
 

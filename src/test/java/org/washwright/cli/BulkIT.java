@@ -2,172 +2,147 @@ package org.washwright.cli;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.BufferedWriter;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.washwright.generate.SmallEdition;
 
-/** Many tasks by the packaged program as a process of its own: killed, interrupted, with little memory, with no reader. */
+/** Many tasks through the packaged program: killed and taken up, and in little memory. */
 @Tag("slow")
+@Timeout(240)
 class BulkIT {
 
-    private static final Pattern COUNTS = Pattern.compile(
-            "([0-9]+) records: .* ([0-9]+) kept from an earlier run, ([0-9]+) evaluated, ([0-9]+) judged");
+    private static final String MEMORY = "160m";
+    private static final int SOME = 2_000;
+    private static final int MANY = 8_000;
+
+    /** More than the memory: whoever kept such a line, and be it for a moment, would not come through. */
+    private static final int HUGE_LINE = 200_000_000;
+
+    private static final String RULES = """
+            rule "soft" @id("S-01") @basis("common practice")
+            when $m : Material(substrate.rusts == true) then caution("hazard-a", "It rusts."); end
+            rule "heavy" @id("S-02") @basis("common practice")
+            when Part(mass >= "1 kg") $p : Process(charges == true) then ruleOut($p, "main", "Too heavy."); end
+            """;
 
     @TempDir
     private Path folder;
 
+    private Path edition;
+
+    /** Few rules: how many tasks a second a large edition does is not what is tested here. */
+    @BeforeEach
+    void edition() throws IOException {
+        Map<String, String> texts = SmallEdition.texts();
+        texts.put("rules/all.drl", RULES);
+        edition = Files.write(
+                folder.resolve("edition.zip"), SmallEdition.files(texts).toZip());
+    }
+
     @Test
-    void a_killed_run_goes_on_with_no_line_lost_and_none_answered_twice() throws Exception {
-        Path input = tasks(900, 1);
+    void a_run_that_was_killed_and_taken_up_gives_the_bytes_of_an_undisturbed_one_and_answers_no_line_twice()
+            throws Exception {
+        Path input = folder.resolve("tasks.ndjson");
+        try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(input))) {
+            tasks(out, 1, SOME);
+        }
         Path whole = folder.resolve("whole.ndjson");
-        assertEquals(0, finish(start("-Xmx300m", "--out", whole.toString(), input.toString())), err());
-        assertEquals(900, Files.readAllLines(whole).size());
-        Path cut = folder.resolve("cut.ndjson");
-        long kept = 0;
-        for (int kill = 1; kill <= 2; kill++) {
-            Process run = start("-Xmx300m", "--out", cut.toString(), input.toString());
-            waitFor(cut, kill * Files.size(whole) / 4, run);
-            run.destroyForcibly().waitFor();
-            long lines = Files.readString(cut).chars().filter(c -> c == '\n').count();
-            assertTrue(lines > kept && lines < 900, "killed after " + lines + " lines");
-            kept = lines;
+        PackagedBulk undisturbed = PackagedBulk.start(MEMORY, edition, input, whole);
+        assertEquals(ExitCode.OK, undisturbed.exitCode(), undisturbed::errors);
+        assertEquals(SOME, undisturbed.counts().evaluated());
+        byte[] expected = Files.readAllBytes(whole);
+
+        Path output = folder.resolve("answers.ndjson");
+        PackagedBulk killed = PackagedBulk.start(MEMORY, edition, input, output);
+        while (size(output) < expected.length / 3) {
+            assertTrue(killed.isAlive(), "ended before it could be killed: " + killed.errors());
+            Thread.sleep(2);
         }
-        assertEquals(0, finish(start("-Xmx300m", "--out", cut.toString(), input.toString())), err());
-        assertArrayEquals(Files.readAllBytes(whole), Files.readAllBytes(cut));
-        Matcher counts = counts();
-        assertEquals(
-                List.of("900", "" + kept, "" + (900 - kept)),
-                List.of(counts.group(1), counts.group(2), counts.group(3)));
+        killed.kill();
+        byte[] left = Files.readAllBytes(output);
+        assertTrue(left.length < expected.length, "killed too late to show anything");
+        assertFalse(killed.errors().contains("kept from"), killed.errors());
+        assertArrayEquals(Arrays.copyOf(expected, left.length), left);
+
+        PackagedBulk onward = PackagedBulk.start(MEMORY, edition, input, output);
+        assertEquals(ExitCode.OK, onward.exitCode(), onward::errors);
+        assertArrayEquals(expected, Files.readAllBytes(output));
+        // Whole lines count as done and are not answered again; what was in flight, and a torn line, is.
+        long done = lines(left);
+        assertTrue(done > 0);
+        assertEquals(new PackagedBulk.Counts(SOME, SOME, 0, 0, done, SOME - done), onward.counts());
     }
 
     @Test
-    void an_interrupted_run_writes_what_it_took_and_says_how_to_go_on() throws Exception {
-        Path input = tasks(20_000, 1);
-        Path output = folder.resolve("out.ndjson");
-        Process run = start("-Xmx300m", "--out", output.toString(), input.toString());
-        waitFor(output, 20_000, run);
-        interrupt(run);
-        assertEquals(ExitCode.INTERRUPTED, finish(run), err());
-        String lines = Files.readString(output);
-        assertTrue(lines.endsWith("}\n"), "the last line is whole");
-        long written = lines.lines().count();
-        assertTrue(err().contains("Stopped after record " + written + ". The same command goes on from there."), err());
-    }
-
-    @Test
-    void twenty_thousand_records_and_endless_lines_fit_into_little_memory() throws Exception {
-        Path input = tasks(20_000, 20);
-        try (BufferedWriter more = Files.newBufferedWriter(input, java.nio.file.StandardOpenOption.APPEND)) {
-            String part = "x".repeat(1_000_000);
-            for (int i = 0; i < 100; i++) {
-                more.write(part);
+    void thousands_of_tasks_and_a_line_larger_than_the_memory_among_them_go_through() throws Exception {
+        Path input = folder.resolve("many.ndjson");
+        int before = MANY / 2;
+        try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(input))) {
+            tasks(out, 1, before);
+            // A blank line is no record, so that lines and records are told apart.
+            out.write('\n');
+            out.write("{\"title\":\"".getBytes(StandardCharsets.UTF_8));
+            byte[] filling = new byte[HUGE_LINE / 1000];
+            Arrays.fill(filling, (byte) 'x');
+            for (int i = 0; i < 1000; i++) {
+                out.write(filling);
             }
-            more.write("\n");
-            // Lines that just fit: many at once must not fill memory either.
-            for (int i = 0; i < 60; i++) {
-                more.write("{\"title\":\"t\",\"notes\":\"" + "y".repeat(900_000) + "\"}\n");
-            }
+            out.write("\"}\n".getBytes(StandardCharsets.UTF_8));
+            tasks(out, before + 1, MANY);
         }
-        Path output = folder.resolve("out.ndjson");
-        Process run = start("-Xmx160m", "--out", output.toString(), input.toString());
-        assertEquals(ExitCode.FINDINGS, finish(run), err());
-        assertEquals("20061", counts().group(1));
-        assertTrue(Files.readAllLines(output)
-                .get(20_000)
-                .contains("100000000 bytes is more than the 1000000 bytes allowed"));
+        Path output = folder.resolve("many.out");
+        PackagedBulk run = PackagedBulk.start(MEMORY, edition, input, output);
+        assertEquals(ExitCode.FINDINGS, run.exitCode(), run::errors);
+        assertEquals(new PackagedBulk.Counts(MANY + 1, MANY, 1, 0, 0, MANY + 1), run.counts());
+        String place = "record " + (before + 1) + ", line " + (before + 2);
+        assertTrue(run.errors().contains(place + ":"), run.errors());
+
+        List<String> lines = Files.readAllLines(output);
+        assertEquals(MANY + 1, lines.size());
+        JsonNode huge = new ObjectMapper().readTree(lines.get(before));
+        assertEquals(before + 2, huge.get("line").asInt());
+        assertEquals("refused", huge.get("status").asText());
+        assertTrue(huge.get("diagnostics").toString().contains("200000012 bytes"), huge::toString);
+        JsonNode next = new ObjectMapper().readTree(lines.get(before + 1));
+        assertEquals(before + 3, next.get("line").asInt());
+        assertEquals("answered", next.get("status").asText());
+        assertEquals("task " + (before + 1), next.get("title").asText());
     }
 
-    @Test
-    void a_reader_that_goes_ends_the_run_quietly() throws Exception {
-        Process run = start("-Xmx300m", "--progress", "never", tasks(20_000, 1).toString());
-        try (InputStream lines = run.getInputStream()) {
-            assertEquals(1000, lines.readNBytes(1000).length);
-        }
-        assertEquals(ExitCode.OUTPUT_CLOSED, finish(run), err());
-        assertEquals("", err());
-    }
-
-    @Test
-    void compiled_rules_judge_the_first_answer_and_each_hundredth_and_agree() throws Exception {
-        Path output = folder.resolve("out.ndjson");
-        Path input = tasks(220, 1);
-        assertEquals(
-                0, finish(start("-Xmx500m", "--judge", "100", "--out", output.toString(), input.toString())), err());
-        assertEquals("3", counts().group(4));
-    }
-
-    private static void interrupt(Process run) throws Exception {
-        assertEquals(
-                0, new ProcessBuilder("kill", "-INT", "" + run.pid()).start().waitFor());
-    }
-
-    private Process start(String memory, String... arguments) throws IOException {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                memory,
-                "-jar",
-                System.getProperty("washwright.packaged"),
-                "bulk",
-                "--as-of",
-                "2026-01-01"));
-        List<String> given = List.of(arguments);
-        if (!given.contains("--judge")) {
-            command.addAll(List.of("--judge", "0"));
-        }
-        command.addAll(given);
-        return new ProcessBuilder(command)
-                .redirectError(folder.resolve("err").toFile())
-                .start();
-    }
-
-    private static int finish(Process run) throws InterruptedException {
-        assertTrue(run.waitFor(5, TimeUnit.MINUTES), "still running");
-        return run.exitValue();
-    }
-
-    private String err() {
-        try {
-            return Files.readString(folder.resolve("err"));
-        } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
+    private static void tasks(OutputStream out, int first, int last) throws IOException {
+        for (int i = first; i <= last; i++) {
+            String task = "{\"title\":\"task " + i + "\",\"part\":{\"mass\":\"" + i + " g\"},"
+                    + "\"materials\":[{\"substrate\":\"substrate-a\"}]}\n";
+            out.write(task.getBytes(StandardCharsets.UTF_8));
         }
     }
 
-    private Matcher counts() {
-        Matcher counts = COUNTS.matcher(err());
-        assertTrue(counts.find(), err());
-        return counts;
+    private static long size(Path file) throws IOException {
+        return Files.exists(file) ? Files.size(file) : 0;
     }
 
-    private void waitFor(Path file, long size, Process run) throws Exception {
-        while (!Files.exists(file) || Files.size(file) < size) {
-            assertTrue(run.isAlive(), () -> "ended early: " + err());
-            Thread.sleep(5);
+    private static long lines(byte[] bytes) {
+        long lines = 0;
+        for (byte b : bytes) {
+            lines += b == '\n' ? 1 : 0;
         }
-    }
-
-    /** Small tasks, all different; all but each {@code every}th are refused, which costs next to nothing. */
-    private Path tasks(int records, int every) throws IOException {
-        Path file = folder.resolve("tasks.ndjson");
-        try (BufferedWriter out = Files.newBufferedWriter(file)) {
-            for (int i = 1; i <= records; i++) {
-                String kind = i % every == 0 ? "cutting-oil" : "nonsense";
-                out.write("{\"title\":\"task " + i + "\",\"part\":{\"mass\":\"" + i + " g\"},\"soils\":[{\"kind\":\""
-                        + kind + "\"}]}\n");
-            }
-        }
-        return file;
+        return lines;
     }
 }

@@ -14,8 +14,6 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.washwright.engine.Fact;
@@ -64,19 +62,7 @@ class BareDroolsIT {
         }
     }
 
-    private static final String LAMBDAS = "drools.externaliseCanonicalModelLambda";
-
     /** Compiles each lambda where it stands instead of as a class of its own: the same meaning, in half the time. */
-    @BeforeAll
-    static void compileQuickly() {
-        System.setProperty(LAMBDAS, "false");
-    }
-
-    @AfterAll
-    static void compileAsUsual() {
-        System.clearProperty(LAMBDAS);
-    }
-
     @Test
     void whereAllIsKnownPlainDroolsTheCompiledRulesAndTheInterpreterAgree() {
         long start = System.nanoTime();

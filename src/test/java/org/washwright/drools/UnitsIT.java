@@ -30,7 +30,7 @@ import org.washwright.task.CleaningTask;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class UnitsIT {
 
-    private static final int RULES = 60;
+    private static final int RULES = 100;
     private static final int CYCLES = 200;
 
     @TempDir

@@ -96,7 +96,9 @@ public final class RuleWriter {
                     .orElseThrow();
         }
         String join = !bound.isEmpty() && random.nextInt(3) == 0 ? equalJoin(type) : "";
-        long factor = positive && join.isEmpty() ? type.cap() : 1;
+        // A conclusion about a fact that is bound is one of the two that its id may name; nothing else makes ways
+        // fewer.
+        long factor = join.startsWith("subject") ? 2 : positive ? type.cap() : 1;
         if (ways * factor > RuleChecker.MAX_COMBINATIONS) {
             positive = false;
             factor = 1;

@@ -2,109 +2,144 @@ package org.washwright.library;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
-import static org.junit.jupiter.api.Assertions.assertNotSame;
-import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.ObjectInputStream;
-import java.io.ObjectOutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.IntStream;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.washwright.assessment.FrozenAnswer;
 import org.washwright.assessment.Wishes;
-import org.washwright.document.Diagnostics;
+import org.washwright.document.Diagnostic;
 import org.washwright.document.Message;
 import org.washwright.generate.Starter;
+import org.washwright.rulebook.Bundle;
 
+/** What another program gets is what the commands and the service give. */
 class TaskEvaluatorTest {
 
-    private static final byte[] BUNDLE = Starter.files().toZip();
+    private static final TaskEvaluator QUICK = TaskEvaluator.of(Starter.edition(), Engine.QUICK);
 
-    @Test
-    void folder_and_bundle_give_the_answer_of_the_command() throws Exception {
-        byte[] expected = Starter.answer("title: a").bytes();
-        for (TaskEvaluator evaluator :
-                List.of(TaskEvaluator.open(Starter.FOLDER, Engine.QUICK), TaskEvaluator.open(BUNDLE, Engine.PLAIN))) {
-            Evaluation.Answered answered =
-                    assertInstanceOf(Evaluation.Answered.class, evaluator.evaluate("title: a", Starter.WISHES));
-            assertArrayEquals(expected, answered.bytes());
-            assertEquals("a", answered.title());
-        }
+    @ParameterizedTest
+    @EnumSource(
+            value = Engine.class,
+            names = {"QUICK", "PLAIN"})
+    void every_demo_task_gets_the_bytes_and_the_hash_that_the_assessor_gives(Engine engine) throws Exception {
+        TaskEvaluator evaluator = TaskEvaluator.open(Starter.FOLDER, engine);
+        Map<String, String> texts = Starter.demoTexts();
+        assertFalse(texts.isEmpty());
+        texts.forEach((name, text) -> {
+            FrozenAnswer expected = Starter.answer(text);
+            Evaluation.Answered answered = answered(evaluator.evaluate(text, Starter.WISHES));
+            assertArrayEquals(expected.bytes(), answered.bytes(), name);
+            assertEquals(expected.hash(), answered.hash(), name);
+            assertEquals(Starter.task(text).title(), answered.title(), name);
+        });
     }
 
     @Test
-    void a_task_that_is_wrong_is_refused_with_everything_that_is_wrong() {
-        TaskEvaluator evaluator = TaskEvaluator.of(Starter.edition(), Engine.PLAIN);
-        Evaluation.Refused refused = assertInstanceOf(
-                Evaluation.Refused.class, evaluator.evaluate("part: {mass: 3 bananas}", Starter.WISHES));
+    void text_bytes_and_a_task_that_was_read_already_get_the_same_answer() {
+        String text = Starter.demoTexts().values().iterator().next();
+        String hash = Starter.answer(text).hash();
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        assertEquals(hash, answered(QUICK.evaluate(text, Starter.WISHES)).hash());
+        assertEquals(hash, answered(QUICK.evaluate(bytes, Starter.WISHES)).hash());
         assertEquals(
-                Set.of(Message.UNKNOWN_UNIT, Message.NO_TITLE),
-                Set.copyOf(refused.diagnostics().stream().map(d -> d.message()).toList()));
-    }
-
-    @Test
-    void wishes_are_looked_at_without_any_task() {
-        TaskEvaluator evaluator = TaskEvaluator.of(Starter.edition(), Engine.PLAIN);
-        assertEquals(List.of(), evaluator.wrongWith(Starter.WISHES));
-        Wishes wrong = new Wishes(Map.of("environmnt", 1.0), Map.of(), "someday", 0);
-        assertEquals(2, evaluator.wrongWith(wrong).size());
-    }
-
-    @Test
-    void an_edition_with_errors_and_none_at_all_are_told_apart() {
-        UnusableEdition unusable =
-                assertThrows(UnusableEdition.class, () -> TaskEvaluator.open(new byte[] {1, 2}, Engine.PLAIN));
-        assertEquals(Message.BROKEN_ZIP, unusable.diagnostics().get(0).message());
-        assertThrows(NoSuchFileException.class, () -> TaskEvaluator.open(Path.of("nowhere.zip"), Engine.PLAIN));
-        assertThrows(UnusableEdition.class, () -> SharedEvaluators.of(new byte[] {1, 2}, Engine.PLAIN));
-    }
-
-    @Test
-    void many_threads_share_one_evaluator_of_an_edition_however_it_comes() throws Exception {
-        Set<TaskEvaluator> seen = ConcurrentHashMap.newKeySet();
-        IntStream.range(0, 16).parallel().forEach(i -> seen.add(SharedEvaluators.of(BUNDLE, Engine.PLAIN)));
-        seen.add(SharedEvaluators.of(Starter.FOLDER, Engine.PLAIN));
-        assertEquals(1, seen.size());
-        assertNotSame(seen.iterator().next(), SharedEvaluators.of(BUNDLE, Engine.QUICK));
-        assertSame(seen.iterator().next(), SharedEvaluators.of(BUNDLE, Engine.PLAIN));
-    }
-
-    @Test
-    void a_function_over_partitions_travels_as_bytes_and_answers_as_rows_are_asked_for() throws Exception {
-        Wishes wishes = new Wishes(Map.of("environment", 3.0), Map.of(), "2026-01-01", 0);
-        ByteArrayOutputStream sent = new ByteArrayOutputStream();
-        try (ObjectOutputStream out = new ObjectOutputStream(sent)) {
-            out.writeObject(new PartitionEvaluator(BUNDLE, Engine.PLAIN, wishes));
-        }
-        PartitionEvaluator arrived;
-        try (ObjectInputStream in = new ObjectInputStream(new ByteArrayInputStream(sent.toByteArray()))) {
-            arrived = (PartitionEvaluator) in.readObject();
-        }
-        Iterator<String> rows = List.of("title: a", "title: [", "title: b").iterator();
-        Iterator<Evaluation> results = arrived.apply(rows);
-        Evaluation.Answered first = (Evaluation.Answered) results.next();
-        assertTrue(rows.hasNext(), "rows are taken one by one");
+                hash,
+                answered(QUICK.evaluate("clips.yaml", bytes, Starter.WISHES)).hash());
         assertEquals(
-                Starter.interpreted().assess(Starter.task("title: a"), wishes).hash(), first.hash());
-        assertInstanceOf(Evaluation.Refused.class, results.next());
-        assertEquals("b", ((Evaluation.Answered) results.next()).title());
+                hash,
+                answered(QUICK.evaluate(Starter.task(text), Starter.WISHES)).hash());
     }
 
     @Test
-    void the_starter_packed_into_the_program_is_the_one_that_stands_in_the_source() throws Exception {
-        Diagnostics diagnostics = new Diagnostics();
+    void a_bundle_and_its_folder_answer_alike() {
+        TaskEvaluator bundle = TaskEvaluator.open(Bundle.starter().zip(), Engine.QUICK);
+        String text = "title: a";
         assertEquals(
-                Starter.files().textHash(), PackedStarter.files(diagnostics).textHash());
-        assertEquals(List.of(), diagnostics.all());
+                answered(QUICK.evaluate(text, Starter.WISHES)).hash(),
+                answered(bundle.evaluate(text, Starter.WISHES)).hash());
+        assertEquals(Starter.edition().textHash(), bundle.edition().textHash());
+    }
+
+    @Test
+    void a_task_with_three_errors_is_refused_with_all_three_and_their_places() {
+        String task = "title: a\npart: {mass: 3 m}\nmaterials:\n  - {substrate: unobtainium}\nnonsense: 1\n";
+        Evaluation.Refused refused =
+                refused(QUICK.evaluate("three.yaml", task.getBytes(StandardCharsets.UTF_8), Starter.WISHES));
+        assertEquals(
+                Set.of(2, 4, 5),
+                refused.diagnostics().stream().map(d -> d.place().line()).collect(Collectors.toSet()),
+                refused.diagnostics()::toString);
+        refused.diagnostics().forEach(d -> {
+            assertEquals("three.yaml", d.place().file());
+            assertFalse(d.advice().isBlank(), d::toString);
+        });
+    }
+
+    @Test
+    void wishes_that_no_task_can_have_are_told_before_any_task_is_asked() {
+        Wishes wishes = new Wishes(Map.of("beauty", 1.0), Map.of("hours", "1 kg"), "someday", 0);
+        List<Diagnostic> wrong = QUICK.wrongWith(wishes);
+        assertTrue(wrong.size() >= 3, wrong::toString);
+        assertEquals(wrong, refused(QUICK.evaluate("title: a", wishes)).diagnostics());
+        assertEquals(List.of(), QUICK.wrongWith(Starter.WISHES));
+    }
+
+    @Test
+    void an_edition_with_errors_is_unusable_and_says_every_one() {
+        byte[] broken = Bundle.starter()
+                .with("rules/broken.drl", "rule \"no end\"\n when\n")
+                .with("grading.yaml", "areas: 7\n")
+                .zip();
+        UnusableEdition thrown = assertThrows(UnusableEdition.class, () -> TaskEvaluator.open(broken, Engine.QUICK));
+        Set<String> files =
+                thrown.diagnostics().stream().map(d -> d.place().file()).collect(Collectors.toSet());
+        assertTrue(files.containsAll(Set.of("rules/broken.drl", "grading.yaml")), files::toString);
+        assertTrue(thrown.getMessage().contains(thrown.diagnostics().get(0).toString()), thrown.getMessage());
+    }
+
+    @Test
+    void bytes_that_are_no_bundle_are_an_unusable_edition_and_a_path_to_nothing_is_a_failed_read() {
+        UnusableEdition thrown =
+                assertThrows(UnusableEdition.class, () -> TaskEvaluator.open(new byte[] {1, 2}, Engine.QUICK));
+        assertFalse(thrown.diagnostics().isEmpty());
+        assertThrows(
+                NoSuchFileException.class, () -> TaskEvaluator.open(Path.of("rules", "nowhere.zip"), Engine.QUICK));
+    }
+
+    @Test
+    void tasks_of_an_iterator_are_answered_only_as_they_are_asked_for() {
+        List<String> taken = new ArrayList<>();
+        Iterator<String> tasks = List.of("title: a", "title: [", "title: c").stream()
+                .peek(taken::add)
+                .iterator();
+        Iterator<Evaluation> answers = QUICK.evaluateAll(tasks, Starter.WISHES);
+        assertEquals(List.of(), taken);
+        assertEquals("a", answered(answers.next()).title());
+        assertEquals(List.of("title: a"), taken);
+        Evaluation.Refused second = refused(answers.next());
+        assertEquals(Message.BROKEN_YAML, second.diagnostics().get(0).message());
+        assertEquals("c", answered(answers.next()).title());
+        assertFalse(answers.hasNext());
+    }
+
+    private static Evaluation.Answered answered(Evaluation evaluation) {
+        return assertInstanceOf(Evaluation.Answered.class, evaluation, evaluation::toString);
+    }
+
+    private static Evaluation.Refused refused(Evaluation evaluation) {
+        return assertInstanceOf(Evaluation.Refused.class, evaluation);
     }
 }

@@ -111,7 +111,7 @@ final class PatternChecker {
     private Optional<Condition> condition(
             SyntaxConstraint constraint, FactType type, int index, boolean positive, boolean alternative) {
         if (constraint instanceof SyntaxConstraint.All all) {
-            return parts(all.parts(), type, index, positive, alternative).map(Condition.All::new);
+            return parts(all.parts(), type, index, positive, alternative).map(PatternChecker::all);
         }
         if (constraint instanceof SyntaxConstraint.Any any) {
             return parts(any.parts(), type, index, positive, true).map(Condition.Any::new);
@@ -129,6 +129,13 @@ final class PatternChecker {
             return Optional.empty();
         }
         return field(compare.field(), type, compare.place()).flatMap(f -> comparisons.compare(compare, f));
+    }
+
+    /** All of these, without what always holds: a binding asks for nothing and leaves no trace in the meaning of a rule. */
+    private static Condition all(List<Condition> parts) {
+        List<Condition> asking =
+                parts.stream().filter(c -> !c.equals(Condition.ALWAYS)).toList();
+        return asking.size() == 1 ? asking.get(0) : new Condition.All(asking);
     }
 
     private Optional<List<Condition>> parts(

@@ -37,6 +37,12 @@ final class ReasonChecker {
         }
         List<Reason.Part> parts = new ArrayList<>();
         Matcher matcher = PLACE.matcher(text);
+        String rest = matcher.replaceAll("");
+        if (rest.indexOf('{') >= 0 || rest.indexOf('}') >= 0) {
+            diagnostics.add(Message.BAD_PLACEHOLDER, place, text, "Close every brace that is opened, and nest none");
+            return Optional.empty();
+        }
+        matcher.reset();
         int from = 0;
         while (matcher.find()) {
             words(text.substring(from, matcher.start()), parts);

@@ -11,14 +11,10 @@ import org.washwright.document.Message;
 import org.washwright.document.Place;
 import org.washwright.document.Similar;
 import org.washwright.rule.Basis;
-import org.washwright.rule.Condition;
 import org.washwright.rule.Effect;
-import org.washwright.rule.FactTypes;
 import org.washwright.rule.Levels;
-import org.washwright.rule.Op;
 import org.washwright.rule.Pattern;
 import org.washwright.rule.Rule;
-import org.washwright.rule.Sign;
 import org.washwright.rule.syntax.SyntaxCall;
 import org.washwright.rule.syntax.SyntaxPattern;
 import org.washwright.rule.syntax.SyntaxRule;
@@ -28,6 +24,9 @@ public final class RuleChecker {
 
     /** Most ways in which the unjoined patterns of a rule may meet. */
     public static final long MAX_COMBINATIONS = 100_000;
+
+    /** Most rules of an edition; every rule may wait for every other. */
+    private static final int MAX_RULES = 5000;
 
     private static final Set<String> ANNOTATIONS = Set.of("id", "title", "basis", "source", "since", "note");
     private static final java.util.regex.Pattern ID = java.util.regex.Pattern.compile("[A-Za-z][A-Za-z0-9-]{0,59}");
@@ -45,6 +44,11 @@ public final class RuleChecker {
     public List<Rule> check(List<SyntaxRule> written) {
         Map<String, Place> ids = new HashMap<>();
         List<Rule> rules = new ArrayList<>();
+        if (written.size() > MAX_RULES) {
+            diagnostics.add(
+                    Message.TOO_LARGE, written.get(MAX_RULES).place(), written.size() + " rules", MAX_RULES + " rules");
+            return rules;
+        }
         for (SyntaxRule syntax : written) {
             Optional<Rule> rule = rule(syntax);
             rule.ifPresent(r -> {
@@ -190,13 +194,7 @@ public final class RuleChecker {
     }
 
     private boolean bounded(Rule rule) {
-        long ways = 1;
-        for (Pattern p : rule.patterns()) {
-            boolean single = p.sign() != Sign.POSITIVE
-                    || joined(p.condition())
-                    || (rule.isLineRule() && p.type().name().equals(FactTypes.PROCESS));
-            ways *= single ? 1 : p.type().cap();
-        }
+        long ways = Ways.of(rule);
         if (ways > MAX_COMBINATIONS) {
             diagnostics.add(Message.JOIN_TOO_LARGE, rule.place(), rule.id(), ways, MAX_COMBINATIONS);
             return false;
@@ -206,15 +204,5 @@ public final class RuleChecker {
             return false;
         }
         return true;
-    }
-
-    /** True when the pattern must equal something of an earlier one, so that it adds few combinations. */
-    private static boolean joined(Condition condition) {
-        if (condition instanceof Condition.Test t) {
-            return t.op() == Op.EQ
-                    && (t.operand() instanceof Condition.Operand.FactOf
-                            || t.operand() instanceof Condition.Operand.FieldOf);
-        }
-        return condition instanceof Condition.All all && all.parts().stream().anyMatch(RuleChecker::joined);
     }
 }

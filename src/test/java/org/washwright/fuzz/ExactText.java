@@ -1,0 +1,85 @@
+package org.washwright.fuzz;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import org.washwright.quantity.Dimension;
+import org.washwright.quantity.Quantities;
+import org.washwright.rule.Condition;
+import org.washwright.rule.Effect;
+import org.washwright.rule.Rule;
+import org.washwright.rule.RuleText;
+import org.washwright.task.FieldType;
+
+/** The canonical text of a rule with the SI unit behind every number, so that it can be read again without any rounding. */
+final class ExactText {
+
+    private record Number(double si, Dimension dimension) {}
+
+    private ExactText() {}
+
+    static String of(Rule rule) {
+        Deque<Number> numbers = new ArrayDeque<>();
+        rule.patterns().forEach(p -> numbers(p.condition(), numbers));
+        rule.effects().forEach(e -> {
+            if (e instanceof Effect.Limit l && l.bound() instanceof Effect.Bound.Literal x) {
+                numbers.add(new Number(x.si(), l.dimension()));
+            }
+        });
+        String text = RuleText.canonical(rule);
+        StringBuilder out = new StringBuilder();
+        int from = text.indexOf("\nwhen\n");
+        out.append(text, 0, from);
+        for (Number n : numbers) {
+            String bare = n.si() + "\"";
+            int at = text.indexOf("\"" + bare, from);
+            Promise.holds(at >= 0, bare + " is not in " + text);
+            out.append(text, from, at + bare.length())
+                    .append(unit(n.dimension()))
+                    .append('"');
+            from = at + 1 + bare.length();
+        }
+        return out.append(text.substring(from)).toString();
+    }
+
+    private static void numbers(Condition condition, Deque<Number> numbers) {
+        if (condition instanceof Condition.All all) {
+            all.parts().forEach(c -> numbers(c, numbers));
+        } else if (condition instanceof Condition.Any any) {
+            any.parts().forEach(c -> numbers(c, numbers));
+        } else if (((Condition.Test) condition).operand() instanceof Condition.Operand.Number n) {
+            FieldType type = ((Condition.Test) condition).field().type();
+            numbers.add(new Number(n.si(), ((FieldType.NumberType) type).dimension()));
+        }
+    }
+
+    private static String unit(Dimension dimension) {
+        String unit = switch (dimension) {
+            case TEMPERATURE, TEMPERATURE_DIFFERENCE -> "K";
+            case LENGTH -> "m";
+            case AREA -> "m2";
+            case VOLUME -> "m3";
+            case MASS -> "kg";
+            case TIME -> "s";
+            case RATE, FREQUENCY -> "1/s";
+            case AREAL_MASS -> "kg/m2";
+            case AREA_RATE -> "m2/s";
+            case MASS_RATE -> "kg/s";
+            case VOLUME_RATE -> "m3/s";
+            case PRESSURE -> "Pa";
+            case CONCENTRATION, MASS_CONCENTRATION_IN_AIR, DENSITY -> "kg/m3";
+            case POWER -> "W";
+            case POWER_DENSITY -> "W/m3";
+            case ENERGY -> "J";
+            case CURRENT_DENSITY -> "A/m2";
+            case VELOCITY -> "m/s";
+            case VOLUME_PER_AREA -> "m3/m2";
+            case CONDUCTIVITY -> "S/m";
+            case MONEY -> "€";
+            case RATIO, PH -> "";
+            case ROCKWELL_C -> "HRC";
+            case VICKERS -> "HV";
+        };
+        Promise.holds(unit.isEmpty() || Quantities.toSi("1", unit, dimension) == 1, unit + " is not coherent");
+        return unit.isEmpty() ? "" : " " + unit;
+    }
+}
