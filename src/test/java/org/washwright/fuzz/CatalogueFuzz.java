@@ -31,7 +31,8 @@ public final class CatalogueFuzz {
         Map<String, byte[]> files = new TreeMap<>();
         for (String part : text.split("\n" + MARK, MOST_FILES)) {
             int end = part.indexOf('\n');
-            if (end > 0) {
+            // Names are checked where files are gathered, which the target of bundles tries.
+            if (end > 0 && part.substring(0, end).matches("[A-Za-z0-9._/-]+")) {
                 files.put(part.substring(0, end), part.substring(end + 1).getBytes(StandardCharsets.ISO_8859_1));
             }
         }
