@@ -62,7 +62,6 @@ class BareDroolsIT {
         }
     }
 
-    /** Compiles each lambda where it stands instead of as a class of its own: the same meaning, in half the time. */
     @Test
     void whereAllIsKnownPlainDroolsTheCompiledRulesAndTheInterpreterAgree() {
         long start = System.nanoTime();

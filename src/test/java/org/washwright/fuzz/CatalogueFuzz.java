@@ -1,21 +1,21 @@
 package org.washwright.fuzz;
 
-import java.util.Arrays;
-import java.util.List;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.TreeMap;
+import org.washwright.document.Diagnostics;
+import org.washwright.exchange.EditionFiles;
 
-/** The other files of an edition; the first byte says which. */
+/**
+ * Catalogue, grading, assumptions and all other files of an edition in one text, each behind a line {@code === name}. One
+ * text, because what a sound file beside the tried one covers would hide what the tried one does.
+ */
 public final class CatalogueFuzz {
 
-    /** Files by the letter that stands before their text. */
-    static final List<String> FILES = List.of(
-            "catalogue/fuzz.yaml",
-            "edition.yaml",
-            "grading.yaml",
-            "assumptions.yaml",
-            "catalogue/attributes.yaml",
-            "catalogue/kinds.yaml",
-            "catalogue/process-terms.yaml",
-            "cases/fuzz.yaml");
+    /** Stands before the name of each file. */
+    static final String MARK = "=== ";
+
+    private static final int MOST_FILES = 60;
 
     private CatalogueFuzz() {}
 
@@ -26,9 +26,16 @@ public final class CatalogueFuzz {
 
     /** One input of the fuzzer. */
     public static void fuzzerTestOneInput(byte[] data) {
-        if (data.length > 0) {
-            String file = FILES.get(Math.floorMod(data[0] - 'a', FILES.size()));
-            Promise.edition(file, Arrays.copyOfRange(data, 1, data.length));
+        // A letter a byte, so that bytes that are no text come through.
+        String text = "\n" + new String(data, StandardCharsets.ISO_8859_1);
+        Map<String, byte[]> files = new TreeMap<>();
+        for (String part : text.split("\n" + MARK, MOST_FILES)) {
+            int end = part.indexOf('\n');
+            // Names are checked where files are gathered, which the target of bundles tries.
+            if (end > 0 && part.substring(0, end).matches("[A-Za-z0-9._/-]+")) {
+                files.put(part.substring(0, end), part.substring(end + 1).getBytes(StandardCharsets.ISO_8859_1));
+            }
         }
+        Promise.edition(new EditionFiles(files), new Diagnostics());
     }
 }

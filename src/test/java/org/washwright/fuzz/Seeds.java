@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.washwright.document.Hashes;
 import org.washwright.generate.SmallEdition;
@@ -82,24 +81,20 @@ public final class Seeds {
     }
 
     private static List<byte[]> catalogue() throws IOException {
-        List<byte[]> seeds = new ArrayList<>();
+        List<byte[]> seeds = new ArrayList<>(List.of(together(SmallEdition.texts())));
         for (byte[] text : hostile("catalogue/")) {
-            seeds.add(behind('a', text));
-        }
-        Map<String, byte[]> sound =
-                new TreeMap<>(SmallEdition.files(SmallEdition.texts()).files());
-        for (int i = 0; i < CatalogueFuzz.FILES.size(); i++) {
-            byte[] text = sound.getOrDefault(CatalogueFuzz.FILES.get(i), "kind: soil\nterms: []\n".getBytes(UTF_8));
-            seeds.add(behind((char) ('a' + i), text));
+            Map<String, String> texts = SmallEdition.texts();
+            texts.put("catalogue/hostile.yaml", new String(text, UTF_8));
+            seeds.add(together(texts));
         }
         return seeds;
     }
 
-    private static byte[] behind(char letter, byte[] text) {
-        byte[] out = new byte[text.length + 1];
-        out[0] = (byte) letter;
-        System.arraycopy(text, 0, out, 1, text.length);
-        return out;
+    private static byte[] together(Map<String, String> texts) {
+        StringBuilder out = new StringBuilder();
+        texts.forEach((name, text) ->
+                out.append(CatalogueFuzz.MARK).append(name).append('\n').append(text));
+        return out.toString().getBytes(UTF_8);
     }
 
     /** Texts of the hostile corpus that stand in a file of this name. */
