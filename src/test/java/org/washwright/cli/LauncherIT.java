@@ -10,7 +10,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -55,13 +57,26 @@ class LauncherIT {
     @Test
     void theArchiveIsTheUsersAlone() throws IOException {
         Path folder = cache().resolve("classes");
-        assertTrue(Files.size(folder.resolve("headless.jsa")) > 1_000_000);
+        assertTrue(Files.size(archive()) > 1_000_000);
         assertEquals("rwx------", PosixFilePermissions.toString(Files.getPosixFilePermissions(folder)));
     }
 
     @Test
+    void preparedCommandsTakeTheirClassesFromTheArchive() throws IOException, InterruptedException {
+        Path log = temp.resolve("loaded.log");
+        List<String> command = List.of(
+                "sh", "-c", "WASHWRIGHT_JAVA_OPTS=-Xlog:class+load:file=loaded.log \"$0\" --version", "" + LAUNCHER);
+        assertEquals(0, run(command, temp).code());
+        assertTrue(Files.exists(log));
+        String ours = "org.washwright.cli.CommandLineEntry source: ";
+        List<String> loaded =
+                Files.readAllLines(log).stream().filter(l -> l.contains(ours)).toList();
+        assertTrue(loaded.size() == 1 && loaded.get(0).contains("shared objects file (top)"), loaded.toString());
+    }
+
+    @Test
     void aDamagedArchiveIsLeftAside() throws IOException, InterruptedException {
-        Path archive = cache().resolve("classes").resolve("headless.jsa");
+        Path archive = archive();
         byte[] whole = Files.readAllBytes(archive);
         byte[] damaged = whole.clone();
         for (int i = damaged.length / 2; i < damaged.length / 2 + 4096; i++) {
@@ -71,6 +86,9 @@ class LauncherIT {
             replace(archive, damaged);
             assertArrayEquals(expected, launch(LAUNCHER, temp, ASSESS).output());
             replace(archive, new byte[100]);
+            assertArrayEquals(expected, launch(LAUNCHER, temp, ASSESS).output());
+            // Java itself dies of this one.
+            replace(archive, Arrays.copyOf(whole, whole.length / 3));
             assertArrayEquals(expected, launch(LAUNCHER, temp, ASSESS).output());
         } finally {
             replace(archive, whole);
@@ -102,6 +120,12 @@ class LauncherIT {
     private static void replace(Path archive, byte[] bytes) throws IOException {
         Files.deleteIfExists(archive);
         Files.write(archive, bytes);
+    }
+
+    private static Path archive() throws IOException {
+        try (Stream<Path> files = Files.list(cache().resolve("classes"))) {
+            return files.filter(f -> f.toString().endsWith(".jsa")).findFirst().orElseThrow();
+        }
     }
 
     private static Path cache() {
