@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.Enumeration;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Loads the classes of one compiled unit and shows them nothing but what matching needs. Should text of an expert ever get
@@ -31,6 +32,7 @@ final class Wall extends ClassLoader {
             "java.time.format.DateTimeFormatter",
             "java.time.format.DateTimeFormatterBuilder",
             "java.util.ArrayList",
+            "java.util.Collection",
             "java.util.Collections",
             "java.util.List",
             "java.util.Arrays",
@@ -45,6 +47,7 @@ final class Wall extends ClassLoader {
         registerAsParallelCapable();
     }
 
+    /** Classes not loaded yet; what is loaded needs its bytes no more. */
     private final Map<String, byte[]> own;
 
     Wall(Map<String, byte[]> own) {
@@ -52,7 +55,7 @@ final class Wall extends ClassLoader {
         own.keySet().stream().filter(Wall::isAllowed).findFirst().ifPresent(name -> {
             throw new IllegalArgumentException("a unit may not bring a class of the program: " + name);
         });
-        this.own = Map.copyOf(own);
+        this.own = new ConcurrentHashMap<>(own);
     }
 
     @Override
@@ -68,7 +71,7 @@ final class Wall extends ClassLoader {
 
     @Override
     protected Class<?> findClass(String name) throws ClassNotFoundException {
-        byte[] bytes = own.get(name);
+        byte[] bytes = own.remove(name);
         if (bytes == null) {
             throw new ClassNotFoundException(name + " is out of reach of compiled rules");
         }
