@@ -65,6 +65,69 @@ class SweepTest {
         assertEquals(0, swept.run(with).matches().size());
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "$p : Process(node == \"water\")",
+                "$p : Process(node != \"water\")",
+                "$p : Process(node in (\"oil\", \"water-a\"))",
+                "$p : Process() Process(node == $p.id)",
+                "$p : Process() Process(id == $p.node)",
+                "$p : Process() Process(node == $p.node)",
+                "$p : Process() Process(node != $p.id)",
+                "$p : Process() Process(medium == $p.medium, technique != $p.technique)",
+                "$p : Process() Process(heat == $p.heat)",
+                "$p : Process() Process(heat != $p.heat)",
+                "$p : Process() exists Process(heat > $p.heat)",
+                "$p : Process() not Process(heat >= $p.heat, id != $p.id)",
+                "Process(heat == \"60 °C\") || Process(heat != \"60 °C\")",
+                "Process(heat == \"60 °C\" || medium == \"medium-b\")",
+                "Soil(kind not in (\"soil-a\", \"soil-b\"), kind == \"soil-c\" || state == \"soil-state-a\")",
+            })
+    void theseConditionsAreAskedAlike(String conditions) {
+        List<String> patterns = List.of(
+                conditions.contains(") || Process(") ? conditions.split(" \\|\\| ") : new String[] {conditions});
+        StringBuilder drl = new StringBuilder();
+        for (String when : patterns) {
+            drl.append(rule("R-" + drl.length(), when, "caution(\"hazard-a\", \"So.\");"));
+        }
+        agree(
+                SmallEdition.with(drl.toString()),
+                "title: t\nsoils: {open: yes, list: [{kind: soil-a}, {kind: soil-c}]}\n",
+                1);
+    }
+
+    @Test
+    void aConclusionThatBecomesSureOnAHigherLevelIsMatchedOnceAndSurely() {
+        String drl = rule("A", "Soil(kind == \"soil-a\")", "conclude(\"conclusion-a\", \"So.\");")
+                + rule("B", "Part()", "conclude(\"conclusion-b\", \"So.\");")
+                + rule("C", "Conclusion(id == \"conclusion-b\")", "conclude(\"conclusion-a\", \"So.\");")
+                + rule("D", "$c : Conclusion(id == \"conclusion-a\")", "caution(\"hazard-a\", \"So.\");");
+        Inference.Inferred found =
+                agree(SmallEdition.with(drl), "title: t\nsoils: {open: no, list: [{state: soil-state-a}]}\n", 4);
+        Match last = found.matches().get(found.matches().size() - 1);
+        assertEquals("D", last.rule().id());
+        assertTrue(last.certain());
+        assertEquals(
+                1,
+                found.matches().stream().filter(m -> m.rule().id().equals("D")).count());
+    }
+
+    private static String rule(String id, String when, String then) {
+        return "rule \"" + id + "\" @id(\"" + id + "\") @basis(\"common practice\") when " + when + " then " + then
+                + " end\n";
+    }
+
+    private static Inference.Inferred agree(Edition edition, String task, int atLeast) {
+        List<Fact> facts = facts(edition, Starter.task(edition, task));
+        Inference.Inferred expected =
+                prepare(ReferenceInterpreter.factory(), edition).run(facts);
+        Inference.Inferred found = prepare(SweepInference.factory(), edition).run(facts);
+        assertEquals(List.of(), Agreement.differences(found, expected));
+        assertTrue(expected.matches().size() >= atLeast, expected.matches().toString());
+        return found;
+    }
+
     private static Inference prepare(org.washwright.engine.InferenceFactory factory, Edition edition) {
         return factory.prepare(edition.taskRules(), edition.levels(), edition.types());
     }
