@@ -61,7 +61,7 @@ final class Assessment {
     FrozenAnswer freeze() {
         Diagnostics diagnostics = new Diagnostics();
         readWishes(diagnostics);
-        FactBase given = FactBuilder.build(task, edition, assumptions, diagnostics);
+        FactBase given = FactBuilder.build(task, edition, assumptions, asOf(), diagnostics);
         if (diagnostics.hasErrors()) {
             throw new RefusedTask(diagnostics.all());
         }
@@ -204,6 +204,13 @@ final class Assessment {
             diagnostics.add(
                     Message.OUT_OF_RANGE, new Place("-", 0, 0, "/asOf"), wishes.asOf(), "dates such as 2026-01-31");
         }
+    }
+
+    /** The date as a value; unknown when it is none, which has been reported. */
+    private Value asOf() {
+        return isDate(wishes.asOf())
+                ? Value.number(LocalDate.parse(wishes.asOf()).toEpochDay())
+                : Value.UNKNOWN;
     }
 
     private static boolean isDate(String text) {

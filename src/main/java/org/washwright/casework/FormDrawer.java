@@ -32,7 +32,9 @@ final class FormDrawer {
 
     FormView form() {
         List<FormView.Section> sections = new ArrayList<>();
-        FormView.TITLES.forEach((group, title) -> sections.add(section(group, title)));
+        for (Group group : Group.values()) {
+            sections.add(section(group, group.heading()));
+        }
         if (!edition.declaredAttributes().isEmpty()) {
             List<FormView.Field> declared = edition.declaredAttributes().values().stream()
                     .map(a -> field("attributes." + a.name(), a, ""))

@@ -31,12 +31,15 @@ final class FormFields {
 
     /** What a new form holds: one material and one soil of which nothing is known, and open lists. */
     static FormFields fresh() {
-        return new FormFields(new LinkedHashMap<>())
-                .withRow(Group.MATERIALS)
-                .withRow(Group.SOILS)
-                .with("features.open", List.of("yes"))
-                .with("soils.open", List.of("yes"))
-                .with("permittedSolvents.open", List.of("yes"));
+        FormFields fields =
+                new FormFields(new LinkedHashMap<>()).withRow(Group.MATERIALS).withRow(Group.SOILS);
+        for (Group group : Group.values()) {
+            // Of what a part is made one knows; of all else there may be more than one thinks of.
+            if (group.isList() && group != Group.MATERIALS) {
+                fields = fields.with(group.key() + ".open", List.of("yes"));
+            }
+        }
+        return fields;
     }
 
     static FormFields empty() {

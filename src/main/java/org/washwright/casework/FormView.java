@@ -1,12 +1,9 @@
 package org.washwright.casework;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.washwright.document.Diagnostic;
 import org.washwright.rule.Edition;
-import org.washwright.task.Group;
 
 /**
  * The task form as the page draws it.
@@ -74,24 +71,6 @@ record FormView(String title, String titleError, String notes, List<Section> sec
         public List<String> chosen() {
             return List.of(value);
         }
-    }
-
-    static final Map<Group, String> TITLES = new LinkedHashMap<>();
-
-    static {
-        TITLES.put(Group.PART, "Part");
-        TITLES.put(Group.MATERIALS, "Materials");
-        TITLES.put(Group.FEATURES, "Features: holes, gaps, threads");
-        TITLES.put(Group.SOILS, "Soils");
-        TITLES.put(Group.LOT, "Lot");
-        TITLES.put(Group.FOLLOWING, "Following operation");
-        TITLES.put(Group.DEMAND, "Cleanliness demand");
-        TITLES.put(Group.SITE, "Site");
-        TITLES.put(Group.PERMITTED_SOLVENTS, "Permitted solvents");
-    }
-
-    static String title(Group group) {
-        return TITLES.get(group);
     }
 
     static FormView of(FormFields fields, Edition edition, List<Diagnostic> diagnostics) {

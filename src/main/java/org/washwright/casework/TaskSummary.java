@@ -49,7 +49,7 @@ record TaskSummary(List<Section> sections, List<String> chips) {
             if (!group.isList() && items.isEmpty()) {
                 items.add(new Item("", lines(group.attributes(), Map.of(), nodes, edition)));
             }
-            sections.add(new Section(FormView.title(group), items, remark(group, entries)));
+            sections.add(new Section(group.heading(), items, remark(group, entries)));
         }
         if (!edition.declaredAttributes().isEmpty()) {
             List<Attribute> declared = List.copyOf(edition.declaredAttributes().values());

@@ -29,13 +29,21 @@ public final class FactBuilder {
 
     private final Edition edition;
     private final Map<String, Value> assumptions;
+    private final Value asOf;
     private final Diagnostics diagnostics;
     private final List<Fact> facts = new ArrayList<>();
 
-    private FactBuilder(Edition edition, Map<String, Value> assumptions, Diagnostics diagnostics) {
+    private FactBuilder(Edition edition, Map<String, Value> assumptions, Value asOf, Diagnostics diagnostics) {
         this.edition = edition;
         this.assumptions = assumptions;
+        this.asOf = asOf;
         this.diagnostics = diagnostics;
+    }
+
+    /** Builds the facts when nobody says for which date. */
+    public static FactBase build(
+            CleaningTask task, Edition edition, Map<String, Value> changed, Diagnostics diagnostics) {
+        return build(task, edition, changed, Value.UNKNOWN, diagnostics);
     }
 
     /**
@@ -44,14 +52,15 @@ public final class FactBuilder {
      * @param task the task
      * @param edition the edition
      * @param changed values of assumptions changed for this request, by id
+     * @param asOf date the question is asked for, days since 1970-01-01
      * @param diagnostics takes contradictions between values
      */
     public static FactBase build(
-            CleaningTask task, Edition edition, Map<String, Value> changed, Diagnostics diagnostics) {
+            CleaningTask task, Edition edition, Map<String, Value> changed, Value asOf, Diagnostics diagnostics) {
         Map<String, Value> assumptions = new java.util.TreeMap<>();
         edition.assumptions().forEach((id, a) -> assumptions.put(id, a.value()));
         assumptions.putAll(changed);
-        FactBuilder builder = new FactBuilder(edition, assumptions, diagnostics);
+        FactBuilder builder = new FactBuilder(edition, assumptions, asOf, diagnostics);
         for (Group group : Group.values()) {
             builder.group(task, group);
         }
@@ -63,7 +72,8 @@ public final class FactBuilder {
     private void group(CleaningTask task, Group group) {
         CleaningTask.Entries entries = task.entries(group);
         if (!group.isList()) {
-            facts.add(entry(group, group.key(), task.single(group), true));
+            boolean silent = entries.entries().isEmpty() && group.appliesOnlyWhenGiven();
+            facts.add(entry(group, group.key(), silent ? notApplicable(group) : task.single(group), true));
             return;
         }
         for (int i = 0; i < entries.entries().size(); i++) {
@@ -72,6 +82,15 @@ public final class FactBuilder {
         if (entries.open()) {
             facts.add(entry(group, group.key() + OPEN, Entry.EMPTY, false));
         }
+    }
+
+    /** What silence says of a group that applies only when it is given. */
+    private static Entry notApplicable(Group group) {
+        Map<String, Given> given = new java.util.TreeMap<>();
+        group.attributes().stream()
+                .filter(a -> !a.computed())
+                .forEach(a -> given.put(a.name(), Given.of(Value.NOT_APPLICABLE, "/" + group.key() + " is left out")));
+        return new Entry(given);
     }
 
     private Fact entry(Group group, String id, Entry entry, boolean sure) {
@@ -170,6 +189,16 @@ public final class FactBuilder {
         @Override
         public Value own(String attribute) {
             return draft.get(attribute);
+        }
+
+        @Override
+        public Value property(String attribute, String property) {
+            return draft.property(edition.catalogue(), attribute, property);
+        }
+
+        @Override
+        public Value asOf() {
+            return asOf;
         }
 
         @Override

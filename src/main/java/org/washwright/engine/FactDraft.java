@@ -34,6 +34,14 @@ final class FactDraft {
         return values[type.field(name).orElseThrow().slot()];
     }
 
+    /** What the catalogue says of the term of a field; not applicable when its kind has no such property. */
+    Value property(Catalogue catalogue, String name, String property) {
+        Field base = type.field(name).orElseThrow();
+        return type.field(name + "." + property).isPresent()
+                ? property(catalogue, ((FieldType.TermType) base.type()).kind(), values[base.slot()], property)
+                : Value.NOT_APPLICABLE;
+    }
+
     /** Fills the fields behind a dot from the catalogue. */
     void paths(Catalogue catalogue) {
         for (Field field : type.fields().values()) {

@@ -227,7 +227,7 @@ final class CatalogueReader {
             String label = map.required("label");
             String question = map.required("question");
             types.type(map, id, item.place()).ifPresent(t -> {
-                if (attributes.putIfAbsent(id, new Attribute(id, label, question, t, false)) != null) {
+                if (attributes.putIfAbsent(id, Attribute.further(id, label, question, t)) != null) {
                     diagnostics.add(Message.DUPLICATE_ID, item.place(), id, "attribute", "the same file");
                 }
             });

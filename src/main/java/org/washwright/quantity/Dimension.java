@@ -10,12 +10,14 @@ import java.util.Optional;
  * default unit is what readers see. Dimensions with the same base units (a concentration and a density) stay apart, so
  * that a rule can't compare them by mistake.
  *
- * <p>Hardness numbers and pH are scales, not units: they have dimensions of their own and never convert here.
+ * <p>Hardness numbers and pH are scales, not units: they have dimensions of their own and never convert here. A date is a
+ * scale too: days since 1970-01-01, written as ISO 8601.
  */
 public enum Dimension {
     TEMPERATURE("temperature", "°C", "60 °C", 0, 0, 0, 1, 0, 0),
     TEMPERATURE_DIFFERENCE("temperature difference", "K", "15 K", 0, 0, 0, 1, 0, 0),
     LENGTH("length", "mm", "6 mm", 1, 0, 0, 0, 0, 0),
+    FINE_LENGTH("fine length", "µm", "400 um", 1, 0, 0, 0, 0, 0),
     AREA("area", "cm²", "120 cm2", 2, 0, 0, 0, 0, 0),
     VOLUME("volume", "L", "400 L", 3, 0, 0, 0, 0, 0),
     MASS("mass", "g", "310 g", 0, 1, 0, 0, 0, 0),
@@ -25,6 +27,9 @@ public enum Dimension {
     AREA_RATE("area per time", "m²/h", "14 m2/h", 2, 0, -1, 0, 0, 0),
     MASS_RATE("mass per time", "g/h", "30 g/h", 0, 1, -1, 0, 0, 0),
     VOLUME_RATE("volume per time", "L/h", "60 L/h", 3, 0, -1, 0, 0, 0),
+    AIR_FLOW("air flow", "m³/h", "6000 m3/h", 3, 0, -1, 0, 0, 0),
+    HALL_VOLUME("volume of a room", "m³", "4000 m3", 3, 0, 0, 0, 0, 0),
+    LOW_PRESSURE("pressure of a gas or liquid", "kPa", "5 kPa", -1, 1, -2, 0, 0, 0),
     PRESSURE("pressure or strength", "MPa", "1000 MPa", -1, 1, -2, 0, 0, 0),
     CONCENTRATION("concentration", "g/L", "20 g/L", -3, 1, 0, 0, 0, 0),
     MASS_CONCENTRATION_IN_AIR("mass concentration in air", "mg/m³", "50 mg/m3", -3, 1, 0, 0, 0, 0),
@@ -37,6 +42,15 @@ public enum Dimension {
     VELOCITY("velocity", "m/s", "2 m/s", 1, 0, -1, 0, 0, 0),
     VOLUME_PER_AREA("volume per area", "L/m²", "0.1 L/m2", 1, 0, 0, 0, 0, 0),
     CONDUCTIVITY("conductivity", "µS/cm", "30 uS/cm", -3, -1, 3, 0, 2, 0),
+    SURFACE_TENSION("surface tension or energy", "mN/m", "30 mN/m", 0, 1, -2, 0, 0, 0),
+    VISCOSITY("dynamic viscosity", "mPa·s", "1.2 mPa s", -1, 1, -1, 0, 0, 0),
+    DIFFUSIVITY("diffusivity", "m²/s", "1e-9 m2/s", 2, 0, -1, 0, 0, 0),
+    MOLAR_MASS("molar mass", "g/mol", "58 g/mol", 0, 0, 0, 0, 0, 0),
+    SOLUBILITY_PARAMETER("solubility parameter", "MPa^0.5", "16.0 MPa^0.5", 0, 0, 0, 0, 0, 0),
+    SHARE("share", "%", "25 %", 0, 0, 0, 0, 0, 0),
+    TINY_SHARE("share of the air", "ppm", "500 ppm", 0, 0, 0, 0, 0, 0),
+    ANGLE("angle", "°", "30 °", 0, 0, 0, 0, 0, 0),
+    DATE("date", "", "2026-01-31", 0, 0, 0, 0, 0, 0),
     MONEY("money", "€", "1.5 €", 0, 0, 0, 0, 0, 1),
     RATIO("ratio", "", "0.8", 0, 0, 0, 0, 0, 0),
     PH("pH", "", "10.5", 0, 0, 0, 0, 0, 0),
@@ -80,9 +94,12 @@ public enum Dimension {
         return this == RATIO || this == PH;
     }
 
-    /** True for scales whose one "unit" is the scale's name. */
+    /** True for scales, whose units stand for nothing else. */
     boolean isScale() {
-        return this == PH || this == ROCKWELL_C || this == VICKERS;
+        return switch (this) {
+            case PH, ROCKWELL_C, VICKERS, ANGLE, MOLAR_MASS, SOLUBILITY_PARAMETER, DATE -> true;
+            default -> false;
+        };
     }
 
     /** Exponents of metre, kilogram, second, kelvin, ampere and currency. */

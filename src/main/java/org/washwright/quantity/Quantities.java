@@ -17,6 +17,7 @@ public final class Quantities {
     private static final Pattern QUANTITY = Pattern.compile("(" + NUMBER + ")\\s*(.*)");
     private static final Pattern PAIR =
             Pattern.compile("(" + NUMBER + ")\\s*([^.]*?)\\s*(?:\\.\\.|\\bto\\b|–)\\s*(.*)");
+    private static final Pattern DATES = Pattern.compile("(.{10})\\s*(?:\\.\\.|\\bto\\b|–)\\s*(.{10})");
     private static final int LONGEST = 80;
     private static final char THIN_SPACE = '\u2009';
 
@@ -42,14 +43,22 @@ public final class Quantities {
             return amount(t.substring(t.startsWith("≤") ? 1 : 2).strip(), dimension, place, diagnostics)
                     .map(v -> new Span(lowest(dimension), v));
         }
-        Matcher pair = PAIR.matcher(t);
+        Matcher pair = (dimension == Dimension.DATE ? DATES : PAIR).matcher(t);
         if (!pair.matches()) {
             return amount(t, dimension, place, diagnostics).map(Span::of);
         }
+        if (dimension == Dimension.DATE) {
+            return span(t, pair.group(1), pair.group(2), dimension, place, diagnostics);
+        }
         Matcher second = QUANTITY.matcher(pair.group(3));
         String unit = pair.group(2).isEmpty() && second.matches() ? second.group(2) : pair.group(2);
-        Optional<Double> low = amount((pair.group(1) + " " + unit).strip(), dimension, place, diagnostics);
-        Optional<Double> high = low.isEmpty() ? low : amount(pair.group(3).strip(), dimension, place, diagnostics);
+        return span(t, (pair.group(1) + " " + unit).strip(), pair.group(3).strip(), dimension, place, diagnostics);
+    }
+
+    private static Optional<Span> span(
+            String t, String from, String to, Dimension dimension, Place place, Diagnostics diagnostics) {
+        Optional<Double> low = amount(from, dimension, place, diagnostics);
+        Optional<Double> high = low.isEmpty() ? low : amount(to, dimension, place, diagnostics);
         if (low.isEmpty() || high.isEmpty()) {
             return Optional.empty();
         }
@@ -89,6 +98,9 @@ public final class Quantities {
     }
 
     private static String write(double si, Dimension dimension, String unit, int digits) {
+        if (dimension == Dimension.DATE) {
+            return Dates.write(si);
+        }
         String number = number(written(si, unit, dimension), digits);
         return unit.isEmpty() ? number : number + " " + unit;
     }
@@ -116,8 +128,10 @@ public final class Quantities {
         if (noLow) {
             return "at most " + write(span.high(), dimension, unit, digits);
         }
-        return number(fromSi(span.low(), unit, dimension), digits) + " to "
-                + write(span.high(), dimension, unit, digits);
+        String low = dimension == Dimension.DATE
+                ? Dates.write(span.low())
+                : number(fromSi(span.low(), unit, dimension), digits);
+        return low + " to " + write(span.high(), dimension, unit, digits);
     }
 
     /** A number with at most {@code digits} significant figures and no trailing zeros. */
@@ -144,12 +158,15 @@ public final class Quantities {
     /** The lowest value a quantity of this dimension can have: zero, but for temperatures and the scales. */
     public static double lowest(Dimension dimension) {
         return switch (dimension) {
-            case TEMPERATURE, TEMPERATURE_DIFFERENCE, PH, ROCKWELL_C, MONEY -> Double.NEGATIVE_INFINITY;
+            case TEMPERATURE, TEMPERATURE_DIFFERENCE, PH, ROCKWELL_C, MONEY, DATE -> Double.NEGATIVE_INFINITY;
             default -> 0;
         };
     }
 
     private static Optional<Double> amount(String text, Dimension dimension, Place place, Diagnostics diagnostics) {
+        if (dimension == Dimension.DATE) {
+            return Dates.read(text, place, diagnostics);
+        }
         if (text.indexOf(',') >= 0) {
             diagnostics.add(Message.DECIMAL_COMMA, place, text);
             return Optional.empty();

@@ -87,6 +87,16 @@ final class Units {
         scale("HRC", Dimension.ROCKWELL_C);
         scale("HV", Dimension.VICKERS);
         scale("pH", Dimension.PH);
+        scale("g/mol", Dimension.MOLAR_MASS, "1/1000");
+        scale("kg/mol", Dimension.MOLAR_MASS, "1");
+        scale("kg/kmol", Dimension.MOLAR_MASS, "1/1000");
+        scale("MPa^0.5", Dimension.SOLUBILITY_PARAMETER, "1000");
+        scale("Pa^0.5", Dimension.SOLUBILITY_PARAMETER, "1");
+        alias("MPa½", "MPa^0.5");
+        // One degree of arc, to more digits than a double holds.
+        scale("°", Dimension.ANGLE, "314159265358979323846264338328/18000000000000000000000000000000");
+        alias("deg", "°");
+        scale("rad", Dimension.ANGLE, "1");
     }
 
     /** The unit this expression means; empty when a symbol in it is not known. The empty expression is the number one. */
@@ -166,9 +176,7 @@ final class Units {
     }
 
     private static void define(String symbol, String factor, int... exponents) {
-        String[] parts = factor.split("/");
-        BigInteger over = parts.length == 2 ? new BigInteger(parts[1]) : BigInteger.ONE;
-        SYMBOLS.put(symbol, new Unit(symbol, new BigInteger(parts[0]), over, ZERO, exponents, null));
+        put(symbol, factor, exponents, null);
     }
 
     private static void prefix(String base, String prefix, String factor) {
@@ -206,6 +214,16 @@ final class Units {
     }
 
     private static void scale(String symbol, Dimension dimension) {
-        SYMBOLS.put(symbol, new Unit(symbol, BigInteger.ONE, BigInteger.ONE, ZERO, new int[6], dimension));
+        scale(symbol, dimension, "1");
+    }
+
+    private static void scale(String symbol, Dimension dimension, String factor) {
+        put(symbol, factor, new int[6], dimension);
+    }
+
+    private static void put(String symbol, String factor, int[] exponents, Dimension scale) {
+        String[] parts = factor.split("/");
+        BigInteger over = parts.length == 2 ? new BigInteger(parts[1]) : BigInteger.ONE;
+        SYMBOLS.put(symbol, new Unit(symbol, new BigInteger(parts[0]), over, ZERO, exponents, scale));
     }
 }

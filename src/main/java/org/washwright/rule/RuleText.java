@@ -189,8 +189,13 @@ public final class RuleText {
     }
 
     private String number(double si, Dimension dimension) {
-        DoubleFunction<String> exact = Double::toString;
+        DoubleFunction<String> exact = dimension == Dimension.DATE ? RuleText::date : Double::toString;
         return canonical ? exact.apply(si) : Quantities.write(si, dimension, 6);
+    }
+
+    /** A date, which has no other exact form than its own. */
+    public static String date(double days) {
+        return Quantities.write(days, Dimension.DATE, 1);
     }
 
     /** A reason with its places as written. */

@@ -25,8 +25,14 @@ public sealed interface FieldType {
         }
     }
 
-    /** A code in text, kept as it is (the component cleanliness code); rules read what is computed from it. */
-    record CodeType() implements FieldType {}
+    /** A code in text, kept as it is; rules read what is computed from it. */
+    record CodeType(Code code) implements FieldType {}
+
+    /** Codes of standards. */
+    enum Code {
+        /** Component cleanliness code of ISO 16232. */
+        COMPONENT_CLEANLINESS
+    }
 
     /** Another fact. */
     record FactType() implements FieldType {}
@@ -44,6 +50,11 @@ public sealed interface FieldType {
     /** A flag. */
     static FieldType flag() {
         return new TermType(FLAG);
+    }
+
+    /** A code of a standard. */
+    static FieldType code(Code code) {
+        return new CodeType(code);
     }
 
     /** In words, for messages. */

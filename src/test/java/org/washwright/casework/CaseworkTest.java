@@ -139,7 +139,7 @@ class CaseworkTest {
         put(form, "demand.residue", "20", "mg/m²");
         form.put("demand.waterBreakFree", "no");
         form.put("demand.particleCode", "A(B-E16/F-G12/H-I4/J-K00)");
-        form.put("site.jurisdiction", "EU");
+        form.put("jurisdictions.0.law", "EU");
         form.put("site.waterDischarge", "yes");
         form.put("permittedSolvents.0.solventClass", "hydrocarbon");
         form.put("attributes.seal-in-place", "no");

@@ -21,7 +21,6 @@ import org.washwright.rule.RuleText;
 import org.washwright.rule.check.RuleChecker;
 import org.washwright.rule.check.Terms;
 import org.washwright.rule.syntax.SyntaxRule;
-import org.washwright.task.Group;
 import org.washwright.task.TaskReader;
 
 /** What the docs show is what the program reads. */
@@ -55,14 +54,6 @@ class DocumentedExamplesTest {
         byte[] yaml = block("task-format.md", "yaml").getBytes(StandardCharsets.UTF_8);
         var task = TaskReader.read("docs/task-format.md", yaml, STARTER, diagnostics);
         assertTrue(task.isPresent(), () -> diagnostics.all().toString());
-    }
-
-    @Test
-    void the_table_of_attributes_names_every_attribute() throws IOException {
-        String text = Files.readString(Path.of("docs/task-format.md"));
-        for (Group group : Group.values()) {
-            group.attributes().forEach(a -> assertTrue(text.contains("`" + a.name() + "`"), a.name()));
-        }
     }
 
     @Test

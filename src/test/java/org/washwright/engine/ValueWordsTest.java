@@ -35,7 +35,9 @@ class ValueWordsTest {
         assertEquals("any, water", WORDS.value(Things.all("any", "water"), process, 3));
         assertEquals("yes", WORDS.value(Value.flag(true), FieldType.flag(), 3));
         assertEquals("soils/0", WORDS.value(new Value.Reference("soils/0"), new FieldType.FactType(), 3));
-        assertEquals("A(B-J10)", WORDS.value(Value.term("A(B-J10)"), new FieldType.CodeType(), 3));
+        assertEquals(
+                "A(B-J10)",
+                WORDS.value(Value.term("A(B-J10)"), FieldType.code(FieldType.Code.COMPONENT_CLEANLINESS), 3));
     }
 
     @Test

@@ -30,7 +30,7 @@ final class ExactText {
         int from = text.indexOf("\nwhen\n");
         out.append(text, 0, from);
         for (Number n : numbers) {
-            String bare = n.si() + "\"";
+            String bare = (n.dimension() == Dimension.DATE ? RuleText.date(n.si()) : n.si()) + "\"";
             int at = text.indexOf("\"" + bare, from);
             Promise.holds(at >= 0, bare + " is not in " + text);
             out.append(text, from, at + bare.length())
@@ -55,17 +55,24 @@ final class ExactText {
     private static String unit(Dimension dimension) {
         String unit = switch (dimension) {
             case TEMPERATURE, TEMPERATURE_DIFFERENCE -> "K";
-            case LENGTH -> "m";
+            case LENGTH, FINE_LENGTH -> "m";
             case AREA -> "m2";
-            case VOLUME -> "m3";
+            case VOLUME, HALL_VOLUME -> "m3";
             case MASS -> "kg";
             case TIME -> "s";
             case RATE, FREQUENCY -> "1/s";
             case AREAL_MASS -> "kg/m2";
             case AREA_RATE -> "m2/s";
             case MASS_RATE -> "kg/s";
-            case VOLUME_RATE -> "m3/s";
-            case PRESSURE -> "Pa";
+            case VOLUME_RATE, AIR_FLOW -> "m3/s";
+            case PRESSURE, LOW_PRESSURE -> "Pa";
+            case SURFACE_TENSION -> "N/m";
+            case VISCOSITY -> "Pa·s";
+            case DIFFUSIVITY -> "m2/s";
+            case MOLAR_MASS -> "kg/mol";
+            case SOLUBILITY_PARAMETER -> "Pa^0.5";
+            case SHARE, TINY_SHARE -> "m/m";
+            case ANGLE -> "rad";
             case CONCENTRATION, MASS_CONCENTRATION_IN_AIR, DENSITY -> "kg/m3";
             case POWER -> "W";
             case POWER_DENSITY -> "W/m3";
@@ -75,7 +82,7 @@ final class ExactText {
             case VOLUME_PER_AREA -> "m3/m2";
             case CONDUCTIVITY -> "S/m";
             case MONEY -> "€";
-            case RATIO, PH -> "";
+            case RATIO, PH, DATE -> "";
             case ROCKWELL_C -> "HRC";
             case VICKERS -> "HV";
         };

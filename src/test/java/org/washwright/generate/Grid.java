@@ -2,6 +2,7 @@ package org.washwright.generate;
 
 import java.util.List;
 import org.washwright.quantity.Dimension;
+import org.washwright.quantity.Quantities;
 
 /** Few amounts for each dimension, so that values of tasks and literals of rules meet, touch and miss each other. */
 final class Grid {
@@ -14,9 +15,17 @@ final class Grid {
             case VICKERS -> List.of("240", "310", "392", "697");
             case PRESSURE -> List.of("800", "1000", "1265", "2000");
             case TEMPERATURE -> List.of("0", "20", "60", "100");
+            case DATE -> List.of("2020-01-01", "2024-02-29", "2026-06-30");
             case RATIO, PH -> List.of("0.5", "1", "2", "5");
             default -> List.of("0", "1", "2", "5", "10");
         };
+    }
+
+    /** The amount in SI. */
+    static double si(Dimension dimension, String amount) {
+        return dimension == Dimension.DATE
+                ? java.time.LocalDate.parse(amount).toEpochDay()
+                : Quantities.toSi(amount, dimension.defaultUnit(), dimension);
     }
 
     static String text(Dimension dimension, String amount) {

@@ -10,7 +10,6 @@ import java.util.TreeMap;
 import org.washwright.document.Diagnostics;
 import org.washwright.engine.Fact;
 import org.washwright.engine.FactBuilder;
-import org.washwright.quantity.Quantities;
 import org.washwright.rule.Edition;
 import org.washwright.task.Attribute;
 import org.washwright.task.CleaningTask;
@@ -99,8 +98,7 @@ public final class KnownTask {
             List<String> grid = GRADES.getOrDefault(name, Grid.of(n.dimension()));
             return place >= grid.size()
                     ? Optional.empty()
-                    : Optional.of(Value.number(
-                            Quantities.toSi(grid.get(place), n.dimension().defaultUnit(), n.dimension())));
+                    : Optional.of(Value.number(Grid.si(n.dimension(), grid.get(place))));
         }
         FieldType.TermType term = (FieldType.TermType) type;
         List<String> ids = term.isFlag()

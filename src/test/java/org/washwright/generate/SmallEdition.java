@@ -3,13 +3,17 @@ package org.washwright.generate;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.washwright.catalogue.Catalogue;
 import org.washwright.document.Diagnostics;
 import org.washwright.drools.DrlReader;
 import org.washwright.exchange.EditionFiles;
 import org.washwright.exchange.EditionReader;
 import org.washwright.rule.Edition;
+import org.washwright.task.FieldType;
+import org.washwright.task.Group;
 
 /**
  * A small edition whose words mean nothing. Its terms cover what a property can be: a value, a range, one of several,
@@ -154,7 +158,15 @@ public final class SmallEdition {
                 "assumptions:\n  - {id: hours-per-shift, label: hours, value: 8 h, source: assumption}\n");
         files.put("catalogue/attributes.yaml", ATTRIBUTES);
         StringBuilder kinds = new StringBuilder(KINDS);
-        List<String> more = List.of("family", "polarity");
+        Set<String> more = new TreeSet<>(List.of("family", "polarity"));
+        for (Group group : Group.values()) {
+            group.attributes().forEach(a -> {
+                if (a.type() instanceof FieldType.TermType t && !t.isFlag()) {
+                    more.add(t.kind());
+                }
+            });
+        }
+        more.removeAll(Catalogue.KINDS_KNOWN);
         for (String kind : Catalogue.KINDS_KNOWN) {
             if (!KINDS.contains("\n  " + kind + ":")) {
                 kinds.append("  ").append(kind).append(": {name: ").append(kind).append("}\n");

@@ -129,7 +129,7 @@ public final class TaskMaker {
 
     private double amount(Dimension dimension) {
         List<String> grid = Grid.of(dimension);
-        return Quantities.toSi(grid.get(random.nextInt(grid.size())), dimension.defaultUnit(), dimension);
+        return Grid.si(dimension, grid.get(random.nextInt(grid.size())));
     }
 
     /** A task that says more than this one; empty when the place tried has nothing left to say. */
@@ -201,7 +201,7 @@ public final class TaskMaker {
     private Span within(Span span, Dimension dimension) {
         List<Double> points = new ArrayList<>(List.of(span.low(), span.high()));
         for (String amount : Grid.of(dimension)) {
-            double si = Quantities.toSi(amount, dimension.defaultUnit(), dimension);
+            double si = Grid.si(dimension, amount);
             if (span.low() <= si && si <= span.high()) {
                 points.add(si);
             }

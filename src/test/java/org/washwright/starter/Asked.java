@@ -18,7 +18,9 @@ record Asked(Answer answer) {
                         + "lot: {charging: basket, place: central}\n"
                         + "following: {operation: " + operation + "}\n"
                         + "demand: {residue: 500 mg/m2, waterBreakFree: no, particleCode: not applicable}\n"
-                        + "site: {jurisdiction: uk, waterDischarge: yes}\n"
+                        + "jurisdictions: [uk]\n"
+                        + "components: []\nplants: []\n"
+                        + "site: {waterDischarge: yes}\n"
                         + "permittedSolvents: [hydrocarbon, chlorinated]\n"
                         + "attributes: {seal-in-place: no}\n")
                 .answer());

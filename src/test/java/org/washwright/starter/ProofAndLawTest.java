@@ -42,7 +42,7 @@ class ProofAndLawTest {
     @Test
     void perchloroethyleneInTheUnitedStatesIsRegulatedAndItsLimitShown() {
         String task = "title: t\nmaterials: [carbon-steel]\nsoils: [cutting-oil]\nfollowing: {operation: storage}\n"
-                + "site: {jurisdiction: JUR}\npermittedSolvents: [chlorinated]\n";
+                + "jurisdictions: [JUR]\npermittedSolvents: [chlorinated]\n";
         Asked us = new Asked(Starter.answer(task.replace("JUR", "us")).answer());
         Asked uk = new Asked(Starter.answer(task.replace("JUR", "uk")).answer());
         assertTrue(us.cautions("chlorinated-vapour").contains("0.14 ppm"));

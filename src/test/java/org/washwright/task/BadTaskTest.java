@@ -144,7 +144,7 @@ class BadTaskTest {
                   - {substrate: steele, hardness: 40..30 HRC}
                 soils: [rust, rust, mud]
                 demand: {waterBreakFree: perhaps, particleCode: B}
-                site: {jurisdiction: Mars}
+                jurisdictions: [Mars]
                 """;
         assertEquals(
                 List.of(

@@ -45,6 +45,12 @@ public interface Derivation {
         /** Another attribute of the same entry, computed ones included. */
         Value own(String attribute);
 
+        /** What the catalogue says of the term of an own attribute; not applicable when the edition has no such property. */
+        Value property(String attribute, String property);
+
+        /** The date the question is asked for, as days since 1970-01-01. */
+        Value asOf();
+
         /** Text of a code attribute of the same entry; empty when none was given. */
         String code(String attribute);
 

@@ -11,11 +11,12 @@ public final class Derivations {
     /** The formulas of a group. */
     public static List<Derivation> of(Group group) {
         return switch (group) {
-            case PART -> List.of(new AreaPerHour());
+            case PART -> List.of(new AreaPerHour(), new MassPerHour());
             case MATERIALS -> List.of(new MaterialStrength(), new MaterialRockwell());
             case FEATURES -> List.of(new Slenderness());
-            case SOILS -> List.of(new SoilLoad(), new SoilLoadPerShift());
+            case SOILS -> List.of(new FilmThickness(), new SoilLoad(), new SoilLoadPerShift());
             case DEMAND -> List.of(new LargestParticle());
+            case SITE -> List.of(new AirFlow(), new AsOf());
             default -> List.of();
         };
     }

@@ -179,6 +179,16 @@ class FormulasTest {
         }
 
         @Override
+        public Value property(String attribute, String property) {
+            return own(attribute + "." + property);
+        }
+
+        @Override
+        public Value asOf() {
+            throw new AssertionError("no formula of this test reads the date");
+        }
+
+        @Override
         public Value of(Group group, String attribute) {
             throw new AssertionError("no formula of this test reads another group");
         }

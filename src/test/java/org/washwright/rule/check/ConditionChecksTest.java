@@ -50,7 +50,7 @@ class ConditionChecksTest {
                 "Attribute(id != \"att-flag\") ¦ it needs id == \"...\" as a constraint",
                 "Attribute(id == \"att-flat\") ¦ did you mean \"att-flag\"?",
                 "Attribut() ¦ did you mean \"Attribute\"?",
-                "Zzzzzzzz() ¦ known here: Attribute, Conclusion, Demand",
+                "Zzzzzzzz() ¦ known here: Attribute, Component, Conclusion, Demand",
                 "Process() Process() Process() ¦ can meet in 8000000 ways, more than 100000",
                 "Conclusion() Soil() Soil(kind != $s) ¦ \"$s\" is not bound above"
             })
