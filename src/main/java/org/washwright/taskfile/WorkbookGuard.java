@@ -1,14 +1,17 @@
 package org.washwright.taskfile;
 
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
+import java.io.InputStream;
+import java.util.Collections;
+import java.util.List;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
+import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.Message;
 import org.washwright.document.Place;
@@ -41,7 +44,10 @@ final class WorkbookGuard {
     /** True when the workbook may be read; else the reason is in {@code diagnostics}. */
     static boolean passes(String name, byte[] workbook, Diagnostics diagnostics) {
         WorkbookGuard guard = new WorkbookGuard(name, diagnostics);
-        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(workbook))) {
+        // Parts are found the way the reader of workbooks finds them, so that both see the same ones.
+        try (ZipFile zip = ZipFile.builder()
+                .setSeekableByteChannel(new SeekableInMemoryByteChannel(workbook))
+                .get()) {
             guard.parts(zip);
         } catch (IOException | IllegalArgumentException e) {
             guard.broken("no zip archive that can be opened");
@@ -51,43 +57,28 @@ final class WorkbookGuard {
         return !diagnostics.hasErrors();
     }
 
-    private void parts(ZipInputStream zip) throws IOException, XMLStreamException {
-        int parts = 0;
-        boolean workbook = false;
-        for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-            if (++parts > MOST_PARTS) {
-                tooLarge(parts + " parts", MOST_PARTS + " parts of a workbook");
-                return;
-            }
-            byte[] part = unfolded(zip);
+    private void parts(ZipFile zip) throws IOException, XMLStreamException {
+        List<ZipArchiveEntry> parts = Collections.list(zip.getEntries());
+        if (parts.size() > MOST_PARTS) {
+            tooLarge(parts.size() + " parts", MOST_PARTS + " parts of a workbook");
+        }
+        for (ZipArchiveEntry entry : parts) {
             if (diagnostics.hasErrors()) {
                 return;
             }
-            workbook |= entry.getName().equals("xl/workbook.xml");
-            if (entry.getName().endsWith(".xml") || entry.getName().endsWith(".rels")) {
-                text(part);
-            }
-            if (diagnostics.hasErrors()) {
-                return;
+            try (InputStream in = zip.getInputStream(entry)) {
+                byte[] part = in.readNBytes((int) (MOST_BYTES - bytes) + 1);
+                bytes += part.length;
+                if (bytes > MOST_BYTES) {
+                    tooLarge("more than " + MOST_BYTES + " bytes", MOST_BYTES + " bytes of an unfolded workbook");
+                } else if (entry.getName().endsWith(".xml") || entry.getName().endsWith(".rels")) {
+                    text(part);
+                }
             }
         }
-        if (!workbook) {
+        if (zip.getEntry("xl/workbook.xml") == null) {
             broken("it holds no sheets");
         }
-    }
-
-    private byte[] unfolded(ZipInputStream zip) throws IOException {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        byte[] buffer = new byte[16_384];
-        for (int n = zip.read(buffer); n >= 0; n = zip.read(buffer)) {
-            bytes += n;
-            if (bytes > MOST_BYTES) {
-                tooLarge("more than " + MOST_BYTES + " bytes unfolded", MOST_BYTES + " bytes of an unfolded workbook");
-                return new byte[0];
-            }
-            out.write(buffer, 0, n);
-        }
-        return out.toByteArray();
     }
 
     private void text(byte[] part) throws XMLStreamException {
