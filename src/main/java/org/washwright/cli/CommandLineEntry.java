@@ -38,6 +38,7 @@ public final class CommandLineEntry {
                 .addSubcommand(new Assess())
                 .addSubcommand(new Bulk())
                 .addSubcommand(new Check())
+                .addSubcommand(new Template())
                 .setExecutionExceptionHandler((failure, line, parsed) -> {
                     line.getErr().println("washwright: internal error: " + failure);
                     line.getErr().println("This is a fault of the program; please report it with the command used.");

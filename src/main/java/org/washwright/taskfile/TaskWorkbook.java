@@ -66,7 +66,7 @@ final class TaskWorkbook {
             if (list.isPresent()) {
                 entries(sheet, list.get(), rows.toList());
             } else if (sheet.getName().equals(TASK)) {
-                rows.skip(1).forEach(row -> attribute(sheet, row));
+                rows.filter(row -> row.getRowNum() > 1).forEach(row -> attribute(sheet, row));
             } else {
                 diagnostics.add(
                         Message.UNKNOWN_FIELD,
@@ -85,10 +85,10 @@ final class TaskWorkbook {
     }
 
     private void attribute(Sheet sheet, Row row) {
-        String path = text(sheet, row, 0).strip();
-        String value = path.startsWith(REMARK) ? "" : text(sheet, row, 1);
-        if (!value.isBlank()) {
-            cells.add(new TaskCells.Cell(path, value, place(sheet, row, 1)));
+        List<String> texts = texts(sheet, row);
+        String path = texts.isEmpty() ? "" : texts.get(0).strip();
+        if (texts.size() > 1 && !path.startsWith(REMARK) && !texts.get(1).isBlank()) {
+            cells.add(new TaskCells.Cell(path, texts.get(1), place(sheet, row, 1)));
         }
     }
 
@@ -97,31 +97,34 @@ final class TaskWorkbook {
         List<String> header = new ArrayList<>();
         int entry = 0;
         for (Row row : rows) {
-            if (text(sheet, row, 0).startsWith(REMARK)) {
+            List<String> texts = texts(sheet, row);
+            if (texts.stream().allMatch(String::isBlank) || texts.get(0).startsWith(REMARK)) {
                 continue;
             }
             if (header.isEmpty()) {
-                for (int i = 0; i < row.getCellCount(); i++) {
-                    header.add(text(sheet, row, i).strip());
-                }
+                texts.forEach(t -> header.add(t.strip()));
                 continue;
             }
-            boolean any = false;
-            for (int i = 0; i < row.getCellCount(); i++) {
-                String value = text(sheet, row, i);
-                if (!value.isBlank()) {
-                    String column = i < header.size() ? header.get(i) : "";
-                    cells.add(
-                            new TaskCells.Cell(group.key() + "/" + entry + "/" + column, value, place(sheet, row, i)));
-                    any = true;
+            for (int i = 0; i < texts.size(); i++) {
+                if (!texts.get(i).isBlank()) {
+                    String path = group.key() + "/" + entry + "/" + (i < header.size() ? header.get(i) : "");
+                    cells.add(new TaskCells.Cell(path, texts.get(i), place(sheet, row, i)));
                 }
             }
-            entry += any ? 1 : 0;
+            entry++;
         }
     }
 
+    private List<String> texts(Sheet sheet, Row row) {
+        List<String> texts = new ArrayList<>();
+        for (int i = 0; i < row.getCellCount(); i++) {
+            texts.add(text(sheet, row, i));
+        }
+        return texts;
+    }
+
     private String text(Sheet sheet, Row row, int column) {
-        Cell cell = column < row.getCellCount() ? row.getCell(column) : null;
+        Cell cell = row.getCell(column);
         if (cell == null) {
             return "";
         }
