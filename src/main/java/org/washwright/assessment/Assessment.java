@@ -23,6 +23,7 @@ import org.washwright.engine.FactBuilder;
 import org.washwright.engine.Firing;
 import org.washwright.engine.Firings;
 import org.washwright.engine.Inference;
+import org.washwright.engine.Readers;
 import org.washwright.engine.Words;
 import org.washwright.line.Composer;
 import org.washwright.line.Grader;
@@ -58,7 +59,39 @@ final class Assessment {
         this.wishes = wishes;
     }
 
+    /** Facts, what fired on them, and the lines that came of it. */
+    private record Worked(FactBase facts, List<Firing> firings, List<ProcessLine> lines) {
+
+        /** Lines that are not ruled out. */
+        List<ProcessLine> standing() {
+            return lines.stream()
+                    .filter(l -> l.status() != ProcessLine.Status.RULED_OUT)
+                    .toList();
+        }
+    }
+
     FrozenAnswer freeze() {
+        Worked worked = work();
+        Map<String, Grader.Grade> grades = new HashMap<>();
+        Grader grader = new Grader(edition.grading(), weights);
+        for (ProcessLine line : worked.standing()) {
+            String id = line.process().id();
+            Fact process = worked.facts().fact("process/" + id).orElseThrow();
+            grades.put(id, grader.grade(id, process, worked.firings()));
+        }
+        List<ProcessLine> ranked = rank(worked.standing(), grades);
+        return FrozenAnswer.of(answer(worked.facts(), worked.firings(), worked.lines(), ranked, grades));
+    }
+
+    Wanted wanted() {
+        Worked worked = work();
+        List<Answer.Question> questions =
+                new Questions(edition, worked.facts(), worked.firings()).of(worked.standing());
+        return new Wanting(edition, Readers.of(edition), worked.facts(), worked.firings(), worked.lines())
+                .of(questions);
+    }
+
+    private Worked work() {
         Diagnostics diagnostics = new Diagnostics();
         readWishes(diagnostics);
         FactBase given = FactBuilder.build(task, edition, assumptions, asOf(), diagnostics);
@@ -70,17 +103,7 @@ final class Assessment {
         List<Firing> firings = new ArrayList<>(new Firings(edition).of(inferred, facts, "", 1));
         List<ProcessLine> lines = lines(facts, firings);
         lines.forEach(l -> firings.addAll(l.firings()));
-        Map<String, Grader.Grade> grades = new HashMap<>();
-        Grader grader = new Grader(edition.grading(), weights);
-        List<ProcessLine> ranked = lines.stream()
-                .filter(l -> l.status() != ProcessLine.Status.RULED_OUT)
-                .toList();
-        for (ProcessLine line : ranked) {
-            String id = line.process().id();
-            grades.put(id, grader.grade(id, facts.fact("process/" + id).orElseThrow(), firings));
-        }
-        ranked = rank(ranked, grades);
-        return FrozenAnswer.of(answer(facts, firings, lines, ranked, grades));
+        return new Worked(facts, List.copyOf(firings), lines);
     }
 
     private List<ProcessLine> lines(FactBase facts, List<Firing> firings) {
