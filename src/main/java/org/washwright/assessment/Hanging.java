@@ -18,11 +18,12 @@ final class Hanging {
 
     private static final int MOST_NAMES = 2;
     private static final int MOST_PHRASES = 2;
+    private static final int FEW = 3;
 
     private final Catalogue catalogue;
     private final Set<String> standing;
     private final Map<String, TreeSet<String>> decides = new LinkedHashMap<>();
-    private final Set<String> moved = new TreeSet<>();
+    private final TreeSet<String> moved = new TreeSet<>();
     private boolean onlyForOthers;
 
     /**
@@ -78,29 +79,35 @@ final class Hanging {
         if (!decides.isEmpty()) {
             List<String> said = new ArrayList<>();
             new TreeMap<>(decides)
-                    .forEach((phrase, names) -> said.add(phrase.substring(1).replace("@", names(List.copyOf(names)))));
-            return Optional.of(new Wanted.Note(Wanted.Kind.DECIDES, "Decides " + phrases(said) + "."));
+                    .forEach((phrase, names) -> said.add(phrase.substring(1).replace("@", names(names))));
+            return Optional.of(new Wanted.Note(
+                    Wanted.Kind.DECIDES,
+                    "Decides " + phrases(said, 1) + ".",
+                    "Decides " + phrases(said, MOST_PHRASES) + "."));
         }
         if (!moved.isEmpty()) {
-            return Optional.of(new Wanted.Note(
-                    Wanted.Kind.MOVES, "Moves points of " + names(List.copyOf(moved)) + "; decides on no process."));
+            return Optional.of(
+                    Wanted.Note.of(Wanted.Kind.MOVES, "Moves points of " + names(moved) + "; decides on no process."));
         }
         return onlyForOthers
-                ? Optional.of(new Wanted.Note(
+                ? Optional.of(Wanted.Note.of(
                         Wanted.Kind.SETTLED, "Not needed: it concerns only processes that are ruled out already."))
                 : Optional.empty();
     }
 
-    private static String phrases(List<String> said) {
-        int more = said.size() - MOST_PHRASES;
-        String shown = String.join("; ", said.stream().limit(MOST_PHRASES).toList());
+    private static String phrases(List<String> said, int most) {
+        int more = said.size() - most;
+        String shown = String.join("; ", said.stream().limit(most).toList());
         return more <= 0 ? shown : shown + "; and " + (more == 1 ? "one thing" : more + " things") + " more";
     }
 
-    static String names(List<String> names) {
-        if (names.size() <= MOST_NAMES) {
-            return String.join(" and ", names);
+    private String names(TreeSet<String> names) {
+        if (names.size() >= FEW && names.size() == standing.size()) {
+            return "every process left";
         }
-        return String.join(", ", names.subList(0, MOST_NAMES)) + " and " + (names.size() - MOST_NAMES) + " more";
+        List<String> all = List.copyOf(names);
+        return all.size() <= MOST_NAMES
+                ? String.join(" and ", all)
+                : String.join(", ", all.subList(0, MOST_NAMES)) + " and " + (all.size() - MOST_NAMES) + " more";
     }
 }

@@ -33,8 +33,18 @@ public record Wanted(Map<String, Note> notes, List<First> first) {
         UNREAD
     }
 
-    /** What not knowing one thing does, in a sentence. */
-    public record Note(Kind kind, String text) {}
+    /**
+     * What not knowing one thing does.
+     *
+     * @param brief in a sentence that fits beside a field
+     * @param text at more length
+     */
+    public record Note(Kind kind, String brief, String text) {
+
+        static Note of(Kind kind, String text) {
+            return new Note(kind, text, text);
+        }
+    }
 
     /** A thing to find out: its reference, the question to ask, and what hangs on it. */
     public record First(String ref, String question, String why) {}

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.washwright.engine.Fact;
 import org.washwright.engine.FactBase;
@@ -54,24 +55,43 @@ final class Wanting {
         // What a rule asks for outright is wanted even where nothing else hangs on it.
         questions.forEach(q -> notes.merge(
                 q.attribute(),
-                new Wanted.Note(Wanted.Kind.DECIDES, q.consequence()),
+                Wanted.Note.of(Wanted.Kind.DECIDES, q.consequence()),
                 (own, asked) -> own.kind() == Wanted.Kind.SETTLED ? asked : own));
         for (Fact fact : facts.all()) {
             if (fact.sure()) {
                 fact.type().fields().values().stream()
                         .filter(f -> f.property().isEmpty() && isGiven(fact, f.name()))
                         .filter(f -> !fact.value(f).isDefinite() && !notes.containsKey(fact.ref(f)))
-                        .forEach(f -> notes.put(fact.ref(f), idle(fact, f.name())));
+                        .forEach(f -> notes.put(
+                                fact.ref(f), alike(fact, fact.ref(f), notes).orElseGet(() -> idle(fact, f.name()))));
             }
         }
-        return new Wanted(
-                notes,
-                questions.stream()
-                        .map(q -> new Wanted.First(
-                                q.attribute(),
-                                q.question(),
-                                notes.get(q.attribute()).text()))
-                        .toList());
+        return new Wanted(notes, first(questions, notes));
+    }
+
+    /** What several attributes of one entry decide alike (hardness on three scales) is asked once. */
+    private static List<Wanted.First> first(List<Answer.Question> questions, Map<String, Wanted.Note> notes) {
+        Set<String> said = new TreeSet<>();
+        List<Wanted.First> first = new ArrayList<>();
+        for (Answer.Question q : questions) {
+            String ref = q.attribute();
+            String why = notes.get(ref).text();
+            if (said.add(ref.substring(0, Math.max(0, ref.lastIndexOf('/'))) + " " + q.firings() + why)) {
+                first.add(new Wanted.First(ref, q.question(), why));
+            }
+        }
+        return first;
+    }
+
+    /** The note of what is half known and would be known better by this one too: a hardness on another scale. */
+    private static Optional<Wanted.Note> alike(Fact fact, String ref, Map<String, Wanted.Note> notes) {
+        return fact.type().fields().values().stream()
+                .map(fact::origin)
+                .filter(origin -> origin.further().contains(ref))
+                .flatMap(origin -> origin.inputs().stream())
+                .map(notes::get)
+                .filter(n -> n != null && (n.kind() == Wanted.Kind.DECIDES || n.kind() == Wanted.Kind.MOVES))
+                .findFirst();
     }
 
     private static boolean isGiven(Fact fact, String field) {
@@ -86,37 +106,39 @@ final class Wanting {
     private Wanted.Note idle(Fact fact, String field) {
         List<Rule> read = readers.of(fact.type().name(), field);
         if (read.isEmpty()) {
-            return new Wanted.Note(Wanted.Kind.UNREAD, "No rule of this rulebook reads it.");
+            return Wanted.Note.of(Wanted.Kind.UNREAD, "No rule of this rulebook reads it.");
         }
         Set<String> clauses = new LinkedHashSet<>();
         for (Rule rule : read) {
             List<Unmet> unmet = Unmet.of(rule, facts);
             if (!unmet.isEmpty()) {
-                clauses.add(clause(rule, unmet.get(0)));
+                clauses.add(RuleSentence.clause(
+                        edition, rule, unmet.get(0).pattern(), unmet.get(0).tests()));
             } else if (!fired.contains(rule.id())) {
-                otherwise(rule).ifPresent(clauses::add);
+                otherwise(rule, fact.type().name()).ifPresent(clauses::add);
             }
         }
         if (clauses.isEmpty()) {
-            return new Wanted.Note(Wanted.Kind.SETTLED, "Not needed: the rules that read it hold already.");
+            return Wanted.Note.of(Wanted.Kind.SETTLED, "Not needed: no rule waits for it as the task stands.");
         }
         List<String> all = new ArrayList<>(clauses);
         int more = all.size() - MOST_CLAUSES;
         String shown = String.join(", or ", all.stream().limit(MOST_CLAUSES).toList());
-        return new Wanted.Note(
+        return Wanted.Note.of(
                 Wanted.Kind.SETTLED,
                 "Not needed unless " + shown
-                        + (more <= 0 ? "" : ", or " + (more == 1 ? "one other case" : more + " other cases")) + ".");
+                        + (more <= 0 ? "" : ", or in " + (more == 1 ? "one other case" : more + " other cases"))
+                        + ".");
     }
 
-    private String clause(Rule rule, Unmet unmet) {
-        return RuleSentence.clause(edition, rule, unmet.pattern(), unmet.tests());
-    }
-
-    /** What a rule asks that fails only by how facts meet, or of the stages of a line. */
-    private Optional<String> otherwise(Rule rule) {
-        return rule.patterns().isEmpty()
-                ? Optional.empty()
-                : Optional.of(RuleSentence.clause(edition, rule, rule.patterns().size() - 1, List.of()));
+    /** What a rule asks besides that fails only by how facts meet, or of the stages of a line. */
+    private Optional<String> otherwise(Rule rule, String own) {
+        for (int i = rule.patterns().size() - 1; i >= 0; i--) {
+            String type = rule.patterns().get(i).type().name();
+            if (!type.equals(own) && !type.equals(FactTypes.PROCESS)) {
+                return Optional.of(RuleSentence.clause(edition, rule, i, List.of()));
+            }
+        }
+        return Optional.empty();
     }
 }
