@@ -112,13 +112,16 @@ final class FormDocument {
     }
 
     private static Optional<Object> typed(FormFields fields, String name, FieldType type) {
-        if (fields.ticked(name + ".unknown")) {
-            return Optional.of(UNKNOWN);
-        }
+        String text = fields.first(name);
         if (fields.ticked(name + ".none")) {
             return Optional.of(NOT_APPLICABLE);
         }
-        String text = fields.first(name);
+        // Said outright to be unknown, and nothing else said since.
+        if (fields.ticked(name + ".unknown")
+                && text.isEmpty()
+                && fields.all(name + ".any").isEmpty()) {
+            return Optional.of(UNKNOWN);
+        }
         if (type instanceof FieldType.TermType) {
             if (text.equals(NOT_APPLICABLE)) {
                 return Optional.of(NOT_APPLICABLE);
