@@ -73,14 +73,32 @@ final class Wanting {
     private static List<Wanted.First> first(List<Answer.Question> questions, Map<String, Wanted.Note> notes) {
         Set<String> said = new TreeSet<>();
         List<Wanted.First> first = new ArrayList<>();
+        List<Wanted.First> besides = new ArrayList<>();
         for (Answer.Question q : questions) {
             String ref = q.attribute();
             String why = notes.get(ref).text();
             if (said.add(ref.substring(0, Math.max(0, ref.lastIndexOf('/'))) + " " + q.firings() + why)) {
-                first.add(new Wanted.First(ref, q.question(), why));
+                // Whether there are more of a kind is asked when those that are there are known.
+                boolean later = questions.stream().anyMatch(o -> isWhatItIs(o.attribute(), ref));
+                (later ? besides : first).add(new Wanted.First(ref, q.question(), why));
             }
         }
+        for (Wanted.First b : besides) {
+            int last = 0;
+            for (int i = 0; i < first.size(); i++) {
+                last = isWhatItIs(first.get(i).ref(), b.ref()) ? i + 1 : last;
+            }
+            first.add(last, b);
+        }
         return first;
+    }
+
+    /** True for the reference that says what an entry of this list is. */
+    private static boolean isWhatItIs(String ref, String list) {
+        return Group.byKey(list)
+                .filter(g ->
+                        ref.matches(list + "/[0-9]+/" + g.attributes().get(0).name()))
+                .isPresent();
     }
 
     /** The note of what is half known and would be known better by this one too: a hardness on another scale. */

@@ -72,7 +72,8 @@ final class FormDocument {
         for (int row = 0; row < rows; row++) {
             Map<String, Object> entry = entry(fields, group, group.key() + "." + row);
             // A group of one attribute is written in its short form, as people write it in files.
-            list.add(single ? entry.values().stream().findFirst().orElse(UNKNOWN) : entry);
+            Object only = entry.values().stream().findFirst().orElse(UNKNOWN);
+            list.add(single && only instanceof String ? only : entry);
         }
         return Optional.of(open ? openList(list) : list);
     }
