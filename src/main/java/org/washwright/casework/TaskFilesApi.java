@@ -25,7 +25,7 @@ import org.washwright.problem.ProblemErrors;
 import org.washwright.taskfile.TaskFormat;
 
 /** Tasks as files, for programs. */
-@Path("/api")
+@Path("/api/tasks")
 @RolesAllowed(Roles.ANYONE)
 @Tag(name = "Cleaning tasks")
 class TaskFilesApi {
@@ -44,7 +44,7 @@ class TaskFilesApi {
     record Imported(List<TaskView> tasks) {}
 
     @POST
-    @Path("tasks/import")
+    @Path("import")
     @Consumes({MediaType.APPLICATION_JSON, TasksApi.YAML, TasksApi.OLD_YAML, TasksApi.TEXT_YAML, CSV, XLSX})
     @Produces(MediaType.APPLICATION_JSON)
     @RolesAllowed({Roles.ENGINEER, Roles.CONSULTANT})
@@ -67,18 +67,10 @@ class TaskFilesApi {
     }
 
     @GET
-    @Path("tasks/{id}/file")
+    @Path("{id}/file")
     @Produces(MediaType.WILDCARD)
     @Operation(summary = "A task as a file, with the words and units it was given in")
     public Response file(@PathParam("id") UUID id, @QueryParam("format") @DefaultValue("yaml") String format) {
         return files.file(caller, id, format);
-    }
-
-    @GET
-    @Path("task-template")
-    @Produces(MediaType.WILDCARD)
-    @Operation(summary = "A file to describe a task in, by the words of the current edition: yaml, json, csv or xlsx")
-    public Response template(@QueryParam("format") @DefaultValue("yaml") String format) {
-        return files.template(caller, format);
     }
 }

@@ -48,8 +48,20 @@ class TaskDeskTest {
         SignedInBrowser browser = SignedInBrowser.as("engineer");
         long before = tasks();
         Map<String, String> typed = Map.of(
-                "do", "draft", "title", "Half a task", "materials.0.hardness", "about thirty", "materials.0.row", "yes",
-                "part.mass", "3", "part.mass.unit", "furlong", "notes", "x".repeat(5000));
+                "do",
+                "draft",
+                "title",
+                "Half a task",
+                "materials.0.hardness",
+                "about thirty",
+                "materials.0.row",
+                "yes",
+                "part.mass",
+                "3",
+                "part.mass.unit",
+                "furlong",
+                "notes",
+                "x".repeat(5000));
         String draft = location(browser.post("/tasks/new", "/tasks/new", typed)).replaceFirst("\\?.*", "");
         assertTrue(draft.startsWith("/tasks/drafts/"), draft);
         browser.request().get("/tasks").then().body(containsString("Half a task"));
@@ -65,7 +77,9 @@ class TaskDeskTest {
         Map<String, String> refused = new LinkedHashMap<>(typed);
         refused.put("do", "save");
         browser.post(draft, draft, refused).then().statusCode(422).body(containsString("action=\"" + draft + "\""));
-        browser.post(draft, draft, Map.of("do", "save", "title", "A whole task")).then().statusCode(303);
+        browser.post(draft, draft, Map.of("do", "save", "title", "A whole task"))
+                .then()
+                .statusCode(303);
         assertEquals(before + 1, tasks());
         browser.request().get(draft).then().statusCode(404);
     }
@@ -201,10 +215,14 @@ class TaskDeskTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"title: Nothing known", "title: Nothing known\nmaterials: [{}]\nsoils: [unknown]\npart: unknown"})
+    @ValueSource(
+            strings = {"title: Nothing known", "title: Nothing known\nmaterials: [{}]\nsoils: [unknown]\npart: unknown"
+            })
     void a_task_of_which_nothing_is_known_is_answered_by_what_to_find_out_first(String yaml) {
-        String id = imported("application/yaml", yaml.getBytes(StandardCharsets.UTF_8)).path("tasks[0].id");
-        Response made = as("engineer").contentType("application/json").body("").post("/api/tasks/" + id + "/assessments");
+        String id = imported("application/yaml", yaml.getBytes(StandardCharsets.UTF_8))
+                .path("tasks[0].id");
+        Response made =
+                as("engineer").contentType("application/json").body("").post("/api/tasks/" + id + "/assessments");
         String assessment = made.then().statusCode(201).extract().path("id");
         as("engineer")
                 .get("/api/assessments/" + assessment)
@@ -229,14 +247,19 @@ class TaskDeskTest {
     void the_form_says_of_each_field_what_hangs_on_it_as_the_task_stands_and_folds_away_what_does_not_matter() {
         SignedInBrowser browser = SignedInBrowser.as("engineer");
         Map<String, String> steel = new LinkedHashMap<>(Map.of(
-                "do", "look", "title", "x", "materials.0.substrate", "carbon-steel", "following.operation", "electroplating"));
+                "do",
+                "look",
+                "title",
+                "x",
+                "materials.0.substrate",
+                "carbon-steel",
+                "following.operation",
+                "electroplating"));
         browser.post("/tasks/new", "/tasks/new", steel)
                 .then()
                 .statusCode(200)
                 .body("**.find { it.@id == 'materials.0.hardness-note' }", containsString("acid pickling"))
-                .body(
-                        "**.find { it.@'data-fold' == 'materials.0' }.@open.toString()",
-                        not(equalTo("")));
+                .body("**.find { it.@'data-fold' == 'materials.0' }.@open.toString()", not(equalTo("")));
         steel.put("materials.0.substrate", "brass");
         browser.post("/tasks/new", "/tasks/new", steel)
                 .then()

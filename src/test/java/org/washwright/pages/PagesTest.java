@@ -148,10 +148,10 @@ class PagesTest {
     }
 
     private static Map<String, Object> field(String name, String type, String value, String error) {
-        Map<String, Object> field = new HashMap<>(Map.of(
-                "name", name, "label", "what it is", "question", "What is it?", "type", type, "value", value));
-        field.putAll(Map.of(
-                "unit", "HRC", "units", List.of("HRC", "HV"), "unknown", false, "none", false, "error", error));
+        Map<String, Object> field = new HashMap<>(
+                Map.of("name", name, "label", "what it is", "question", "What is it?", "type", type, "value", value));
+        field.putAll(
+                Map.of("unit", "HRC", "units", List.of("HRC", "HV"), "unknown", false, "none", false, "error", error));
         field.putAll(Map.of(
                 "terms",
                 List.of(
