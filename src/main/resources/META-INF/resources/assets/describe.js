@@ -29,6 +29,7 @@
     list.className = 'find-list';
     list.hidden = true;
     list.setAttribute('role', 'listbox');
+    var held = document.activeElement === select;
     select.before(box);
     box.append(input, list);
     select.hidden = true;
@@ -167,6 +168,7 @@
       if (item) take(item.dataset.value);
     });
     written();
+    if (held) input.focus();
   }
 
   function prepare(part) {

@@ -23,13 +23,13 @@ class CaseworkBrowserIT {
 
             page.getByLabel("What do you call it?").fill("Steel pins before plating, " + width);
             field(page, "part.rate").fill("600");
-            page.locator("[id='materials.0.substrate']").selectOption("carbon-steel");
+            choose(page, "materials.0.substrate", "carbon steel");
             field(page, "materials.0.hardness").fill("thirty");
             button(page, "Add a feature").click();
-            page.locator("[id='features.0.kind']").selectOption("blind-hole");
+            choose(page, "features.0.kind", "blind hole");
             field(page, "features.0.diameter").fill("6");
             field(page, "features.0.depth").fill("48");
-            page.locator("[id='following.operation']").selectOption("electroplating");
+            choose(page, "following.operation", "electroplating");
             button(page, "Save the task").last().click();
 
             assertThat(page.locator(".errors")).isFocused();
@@ -113,6 +113,11 @@ class CaseworkBrowserIT {
 
     private static Locator field(Page page, String name) {
         return page.locator("input[id='" + name + "']");
+    }
+
+    private static void choose(Page page, String name, String words) {
+        field(page, name).fill(words);
+        page.keyboard().press("Enter");
     }
 
     private static Locator button(Page page, String name) {
