@@ -102,6 +102,11 @@ public record ComponentCleanlinessCode(String text, char basis, List<Limit> limi
                 .min();
     }
 
+    /** Lower bound in metres of the smallest class that is counted at all. */
+    public double smallestCountedSize() {
+        return limits.stream().mapToDouble(l -> lowerBound(l.smallest())).min().orElseThrow();
+    }
+
     /** Lower bound of a size class in metres. */
     public static double lowerBound(char letter) {
         return LOWER_BOUND_UM[CLASSES.indexOf(letter)] / 1e6;
