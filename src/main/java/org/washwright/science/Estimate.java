@@ -44,4 +44,13 @@ public record Estimate(double value, List<String> warnings) {
     public Estimate withValue(double other) {
         return new Estimate(other, warnings);
     }
+
+    /** The same value, with the warnings of an estimate that went into it added. */
+    Estimate warnAs(Estimate other) {
+        Estimate all = this;
+        for (String warning : other.warnings) {
+            all = all.warn(warning);
+        }
+        return all;
+    }
 }

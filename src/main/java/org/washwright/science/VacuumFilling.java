@@ -31,7 +31,7 @@ public final class VacuumFilling {
                     "Pa",
                     "such a liquid boils without vacuum; cool it");
         }
-        if (evacuatedPressure > 0 && evacuatedPressure <= vapourPressure || evacuatedPressure < vapourPressure) {
+        if (vapourPressure > 0 && evacuatedPressure <= vapourPressure) {
             return Estimate.of(1)
                     .warn("At " + Need.text(evacuatedPressure, Dimension.LOW_PRESSURE)
                             + " the liquid boils, for its vapour pressure is "

@@ -49,10 +49,6 @@ public final class WaterViscosity {
     public static Estimate kinematic(double temperature) {
         Estimate dynamic = dynamic(temperature);
         Estimate density = WaterDensity.density(temperature);
-        Estimate kinematic = dynamic.withValue(dynamic.value() / density.value());
-        for (String warning : density.warnings()) {
-            kinematic = kinematic.warn(warning);
-        }
-        return kinematic;
+        return dynamic.withValue(dynamic.value() / density.value()).warnAs(density);
     }
 }
