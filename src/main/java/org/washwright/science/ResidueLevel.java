@@ -7,8 +7,8 @@ import java.util.Optional;
  * Levels of non-volatile residue of MIL-STD-1246C, table II (IEST-STD-CC1246D likewise) [from memory]: mg on 0.1 m² (1 ft²) of
  * surface, of which ten times is mg/m².
  *
- * <p>A residue above level J, 250 mg/m², has no level; text that is no level is refused. The edition IEST-STD-CC1246E (2013) counts its
- * levels otherwise (R1 is A): not read here.
+ * <p>A residue above level J, 250 mg/m², has no level; text that is no level is refused. The edition IEST-STD-CC1246E (2013) names its
+ * levels otherwise [from memory]: not read here.
  */
 public enum ResidueLevel {
     /** 0.01 mg on 0.1 m². */
