@@ -111,7 +111,13 @@ class WettingTest {
         assertEquals(measured, OwensWendt.interfacialEnergy(milli(tension, 0), WATER) * 1e3, 1.2, oil);
     }
 
-    /** Textbooks of colloid science (from memory): hexane stays as a lens or spreads barely on clean water, diiodomethane does not. */
+    /** Spreading coefficients of hydrocarbons on water, mJ/m²: Harkins 1952 (from memory): n-hexane 3.4, n-octane 0.2. */
+    @ParameterizedTest
+    @CsvSource({"n-hexane, 18.4, 3.4", "n-octane, 21.8, 0.2"})
+    void oilsSpreadOnWaterAsHarkinsMeasured(String oil, double tension, double coefficient) {
+        assertEquals(coefficient, OwensWendt.spreadingCoefficient(WATER, milli(tension, 0)) * 1e3, 0.3, oil);
+    }
+
     @Test
     void spreadingIsWhereTheAngleVanishes() {
         SurfaceEnergy solid = milli(40, 5);
