@@ -138,7 +138,7 @@ public final class ValueReader {
             return Optional.of(new Given(Value.term(code), pointer, "", false, code));
         } catch (ComponentCleanlinessCode.BadCode e) {
             diagnostics.add(Message.BAD_CODE, node.place(), text, e.getMessage());
-        } catch (ProductCleanlinessCode.BadCode e) {
+        } catch (IllegalArgumentException e) {
             diagnostics.add(Message.BAD_LEVEL, node.place(), text, e.getMessage());
         }
         return Optional.empty();

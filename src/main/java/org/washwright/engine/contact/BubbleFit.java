@@ -2,10 +2,14 @@ package org.washwright.engine.contact;
 
 import org.washwright.engine.derive.Derivation.Computed;
 import org.washwright.engine.derive.Numbers;
+import org.washwright.science.Estimate;
 import org.washwright.science.MinnaertBubble;
 
 /** Resonant cavitation bubble over the width of a gap, at the highest frequency of the process. */
 final class BubbleFit implements ContactFormula {
+
+    private static final double AIR = 101_325;
+    private static final double WATER = 998;
 
     @Override
     public String attribute() {
@@ -14,7 +18,7 @@ final class BubbleFit implements ContactFormula {
 
     @Override
     public String formula() {
-        return "2 × 3.26 m/s ÷ frequency ÷ width";
+        return "2 × resonant radius ÷ width";
     }
 
     @Override
@@ -27,6 +31,6 @@ final class BubbleFit implements ContactFormula {
         return new Numbers()
                 .with(meeting.highest("frequency"))
                 .with(meeting.other("diameter"), meeting.otherRef("diameter"))
-                .compute(x -> MinnaertBubble.radius(x[0]).map(r -> 2 * r / x[1]));
+                .compute(x -> MinnaertBubble.radius(x[0], AIR, WATER).then(r -> Estimate.of(2 * r / x[1])));
     }
 }

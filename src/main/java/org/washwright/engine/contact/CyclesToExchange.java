@@ -29,6 +29,7 @@ final class CyclesToExchange implements ContactFormula {
     public Computed compute(Meeting meeting) {
         return new Numbers()
                 .with(meeting.process("technique.exchangedPerCycle"), meeting.processRef("technique.exchangedPerCycle"))
-                .compute(x -> Estimate.of(PressureCycling.cyclesTo(LEFT, x[0])));
+                .compute(x ->
+                        Estimate.of(PressureCycling.cyclesToReach(x[0], LEFT).orElse(Long.MAX_VALUE)));
     }
 }

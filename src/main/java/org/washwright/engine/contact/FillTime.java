@@ -1,7 +1,6 @@
 package org.washwright.engine.contact;
 
 import org.washwright.engine.derive.Derivation.Computed;
-import org.washwright.science.Estimate;
 import org.washwright.science.WashburnPenetration;
 
 /** Time in which the medium draws itself into a hole or gap to its end. */
@@ -29,6 +28,6 @@ final class FillTime implements ContactFormula {
                 .with(meeting.other("diameter"), meeting.otherRef("diameter"))
                 .with(meeting.other("depth"), meeting.otherRef("depth"))
                 .with(meeting.process("medium.viscosity"), meeting.processRef("medium.viscosity"))
-                .compute(x -> Estimate.of(WashburnPenetration.time(x[3], x[2] / 2, x[0], x[1], x[4])));
+                .compute(x -> WashburnPenetration.time(x[2] / 2, x[0], x[1], x[4], x[3]));
     }
 }

@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.washwright.engine.derive.Derivation.Computed;
 import org.washwright.engine.derive.Numbers;
 import org.washwright.quantity.Span;
-import org.washwright.science.Estimate;
+import org.washwright.science.CapillaryPressure;
 import org.washwright.science.TrappedAir;
 import org.washwright.science.VacuumFilling;
 import org.washwright.science.WaterVapourPressure;
@@ -71,8 +71,8 @@ final class FilledShare implements ContactFormula {
                 .with(meeting.assumption("wetting-angle"))
                 .with(meeting.assumption("immersion-depth"))
                 .with(meeting.other("diameter"), meeting.otherRef("diameter"))
-                .compute(x -> Estimate.of(TrappedAir.filledShare(
-                        x[2], WATER_DENSITY, 2 * x[0] * StrictMath.cos(x[1]) / (x[3] / 2), AIR)));
+                .compute(x -> CapillaryPressure.cylinder(x[0], x[1], x[3] / 2)
+                        .then(suction -> TrappedAir.filledShare(WATER_DENSITY, x[2], suction, AIR)));
     }
 
     /** Density of the bath, kg/m³; that of solvents differs by half, which moves the share by less than three in a hundred. */
@@ -82,11 +82,10 @@ final class FilledShare implements ContactFormula {
         Numbers numbers = new Numbers()
                 .with(meeting.process("technique.chamberPressure"), meeting.processRef("technique.chamberPressure"));
         if (meeting.process("medium.waterBased").equals(Value.flag(true))) {
-            return numbers.with(meeting.highest("temperature")).compute(x -> {
-                Estimate vapour = WaterVapourPressure.at(x[1]);
-                return vapour.map(p -> VacuumFilling.filledShare(Math.max(x[0], p), p, AIR));
-            });
+            return numbers.with(meeting.highest("temperature"))
+                    .compute(x -> WaterVapourPressure.pressure(x[1])
+                            .then(vapour -> VacuumFilling.filledShare(Math.max(x[0], vapour), vapour, AIR)));
         }
-        return numbers.compute(x -> Estimate.of(VacuumFilling.filledShare(x[0], 0, AIR)));
+        return numbers.compute(x -> VacuumFilling.filledShare(x[0], 0, AIR));
     }
 }

@@ -2,8 +2,8 @@ package org.washwright.engine.contact;
 
 import org.washwright.engine.derive.Derivation.Computed;
 import org.washwright.engine.derive.Numbers;
-import org.washwright.science.Estimate;
 import org.washwright.science.OwensWendt;
+import org.washwright.science.SurfaceEnergy;
 
 /** Contact angle of the medium on a material of known surface energy. */
 final class MediumContactAngle implements ContactFormula {
@@ -34,6 +34,6 @@ final class MediumContactAngle implements ContactFormula {
                         meeting.other("substrate.surfaceEnergyDispersive"),
                         meeting.otherRef("substrate.surfaceEnergyDispersive"))
                 .with(meeting.other("substrate.surfaceEnergyPolar"), meeting.otherRef("substrate.surfaceEnergyPolar"))
-                .compute(x -> Estimate.of(OwensWendt.contactAngle(x[0], x[1], x[2], x[3])));
+                .compute(x -> OwensWendt.contactAngle(new SurfaceEnergy(x[2], x[3]), new SurfaceEnergy(x[0], x[1])));
     }
 }

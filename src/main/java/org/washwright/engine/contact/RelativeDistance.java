@@ -93,7 +93,8 @@ final class RelativeDistance implements ContactFormula {
                 if (a.isEmpty() || b.isEmpty() || radius.isEmpty()) {
                     return Value.UNKNOWN;
                 }
-                Span one = Span.of(HansenDistance.relative(a.get(), b.get(), radius.get()));
+                Span one = Span.of(
+                        HansenDistance.relative(a.get(), b.get(), radius.get()).value());
                 all = Optional.of(all.map(one::hull).orElse(one));
             }
         }

@@ -2,7 +2,6 @@ package org.washwright.engine.contact;
 
 import org.washwright.engine.derive.Derivation.Computed;
 import org.washwright.science.CapillaryPressure;
-import org.washwright.science.Estimate;
 
 /** Capillary pressure that draws the medium into a hole or gap. */
 final class SuctionIntoFeature implements ContactFormula {
@@ -27,6 +26,6 @@ final class SuctionIntoFeature implements ContactFormula {
         return Wetting.tension(meeting)
                 .with(meeting.assumption("wetting-angle"))
                 .with(meeting.other("diameter"), meeting.otherRef("diameter"))
-                .compute(x -> Estimate.of(CapillaryPressure.inCylinder(x[0], x[1], x[2] / 2)));
+                .compute(x -> CapillaryPressure.cylinder(x[0], x[1], x[2] / 2));
     }
 }

@@ -29,6 +29,6 @@ final class Antoine {
 
     /** The correlation of the numbers read. */
     static AntoineVapourPressure of(double... x) {
-        return new AntoineVapourPressure(x[0], x[1], x[2], x[3], x[4]);
+        return AntoineVapourPressure.log10(x[0], x[1], x[2], x[3], x[4]);
     }
 }

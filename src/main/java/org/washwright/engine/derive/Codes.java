@@ -7,6 +7,9 @@ import org.washwright.science.ProductCleanlinessCode;
 /** Codes of a task, which its reader let pass. */
 final class Codes {
 
+    /** A level is the size in micrometres of which one particle is allowed. */
+    private static final double MICROMETRE = 1e-6;
+
     private Codes() {}
 
     static ComponentCleanlinessCode component(String text) {
@@ -17,23 +20,22 @@ final class Codes {
         }
     }
 
-    static ProductCleanlinessCode product(String text) {
-        try {
-            return ProductCleanlinessCode.parse(text);
-        } catch (ProductCleanlinessCode.BadCode e) {
-            throw new IllegalStateException("the reader lets only sound codes pass, not " + text, e);
-        }
-    }
-
     static OptionalDouble forbidden(String text) {
         return text.isEmpty() ? OptionalDouble.empty() : component(text).smallestForbiddenSize();
     }
 
     static OptionalDouble productParticle(String text) {
-        return text.isEmpty() ? OptionalDouble.empty() : product(text).largestParticle();
+        return text.isEmpty()
+                        || ProductCleanlinessCode.parse(text).particleLevel().isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        ProductCleanlinessCode.parse(text).particleLevel().getAsDouble() * MICROMETRE);
     }
 
     static OptionalDouble productResidue(String text) {
-        return text.isEmpty() ? OptionalDouble.empty() : product(text).residue();
+        return text.isEmpty() || ProductCleanlinessCode.parse(text).residue().isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        ProductCleanlinessCode.parse(text).residue().get().massPerArea());
     }
 }

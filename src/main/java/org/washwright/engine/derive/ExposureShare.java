@@ -1,6 +1,5 @@
 package org.washwright.engine.derive;
 
-import org.washwright.science.Estimate;
 import org.washwright.science.VapourConcentration;
 
 /** Exposure limit as a share of the air. */
@@ -29,6 +28,6 @@ final class ExposureShare implements Derivation {
         return new Numbers()
                 .with(inputs.property("medium", "exposureLimit"), inputs.ref("medium.exposureLimit"))
                 .with(inputs.property("medium", "molarMass"), inputs.ref("medium.molarMass"))
-                .compute(x -> Estimate.of(VapourConcentration.share(x[0], x[1], CONVENTION, Antoine.AIR)));
+                .compute(x -> VapourConcentration.moleFraction(x[0], x[1], CONVENTION, Antoine.AIR));
     }
 }

@@ -1,7 +1,6 @@
 package org.washwright.engine.derive;
 
 import org.washwright.science.DiffusionTime;
-import org.washwright.science.Estimate;
 
 /** Time in which soil or cleaner trades places along the depth of a hole by diffusion alone. */
 final class FeatureDiffusion implements Derivation {
@@ -26,6 +25,6 @@ final class FeatureDiffusion implements Derivation {
         return new Numbers()
                 .with(inputs.own("depth"), inputs.ref("depth"))
                 .with(inputs.assumption("diffusivity"))
-                .compute(x -> Estimate.of(DiffusionTime.over(x[0], x[1])));
+                .compute(x -> DiffusionTime.time(x[0], x[1]));
     }
 }

@@ -1,6 +1,5 @@
 package org.washwright.engine.derive;
 
-import org.washwright.science.Estimate;
 import org.washwright.science.GasVolume;
 import org.washwright.science.RoomConcentration;
 import org.washwright.task.Group;
@@ -32,7 +31,7 @@ final class HallGas implements Derivation {
                 .with(inputs.own("gasUse"), inputs.ref("gasUse"))
                 .with(inputs.property("medium", "molarMass"), inputs.ref("medium.molarMass"))
                 .with(inputs.of(Group.SITE, "airFlow"), "site/airFlow")
-                .compute(x -> Estimate.of(RoomConcentration.steady(
-                        FRESH_AIR, GasVolume.of(x[0], x[1], Antoine.ROOM, Antoine.AIR), x[2])));
+                .compute(x -> GasVolume.volume(x[0], x[1], Antoine.ROOM, Antoine.AIR)
+                        .then(gas -> RoomConcentration.steady(FRESH_AIR, gas, x[2])));
     }
 }

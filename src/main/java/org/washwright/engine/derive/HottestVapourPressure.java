@@ -24,7 +24,7 @@ final class HottestVapourPressure implements Derivation {
     @Override
     public Computed compute(Inputs inputs) {
         if (inputs.property("medium", "waterBased").equals(Value.flag(true))) {
-            return new Numbers().with(inputs.highest("temperature")).compute(x -> WaterVapourPressure.at(x[0]));
+            return new Numbers().with(inputs.highest("temperature")).compute(x -> WaterVapourPressure.pressure(x[0]));
         }
         return Antoine.read(inputs)
                 .with(inputs.highest("temperature"))

@@ -64,6 +64,16 @@ public final class Numbers {
         if (unknown) {
             return new Derivation.Computed(Value.UNKNOWN, read, List.of(), Optional.empty());
         }
+        try {
+            return computed(formula);
+        } catch (IllegalArgumentException refused) {
+            // Values that no formula takes, such as a limit of zero: nothing follows from them, and the answer says so.
+            return new Derivation.Computed(
+                    Value.UNKNOWN, read, List.of(), Optional.empty(), List.of(refused.getMessage()));
+        }
+    }
+
+    private Derivation.Computed computed(Formula formula) {
         TreeSet<String> warnings = new TreeSet<>();
         double[] corner = new double[spans.size()];
         Span all = over(formula, corner, 0, warnings);

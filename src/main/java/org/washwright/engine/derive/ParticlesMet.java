@@ -1,6 +1,6 @@
 package org.washwright.engine.derive;
 
-import org.washwright.science.CodeComparison;
+import org.washwright.science.ComponentCleanlinessCode;
 import org.washwright.task.Group;
 import org.washwright.task.Value;
 
@@ -33,7 +33,7 @@ final class ParticlesMet implements Derivation {
             return Computed.of(none ? Value.NOT_APPLICABLE : Value.UNKNOWN, refs);
         }
         return Computed.of(
-                switch (CodeComparison.compare(Codes.component(found), Codes.component(agreed))) {
+                switch (ComponentCleanlinessCode.meets(Codes.component(found), Codes.component(agreed))) {
                     case YES -> Value.flag(true);
                     case NO -> Value.flag(false);
                     case UNDECIDED -> Value.UNKNOWN;

@@ -1,7 +1,6 @@
 package org.washwright.engine.derive;
 
 import org.washwright.science.AcousticBoundaryLayer;
-import org.washwright.science.Estimate;
 import org.washwright.science.WaterViscosity;
 import org.washwright.task.Value;
 
@@ -29,12 +28,12 @@ final class SoundBoundaryLayer implements Derivation {
             return new Numbers()
                     .with(inputs.highest("temperature"))
                     .with(inputs.highest("frequency"))
-                    .compute(x -> WaterViscosity.kinematic(x[0]).map(nu -> AcousticBoundaryLayer.thickness(nu, x[1])));
+                    .compute(x -> WaterViscosity.kinematic(x[0]).then(nu -> AcousticBoundaryLayer.thickness(nu, x[1])));
         }
         return new Numbers()
                 .with(inputs.property("medium", "viscosity"), inputs.ref("medium.viscosity"))
                 .with(inputs.property("medium", "density"), inputs.ref("medium.density"))
                 .with(inputs.highest("frequency"))
-                .compute(x -> Estimate.of(AcousticBoundaryLayer.thickness(x[0] / x[1], x[2])));
+                .compute(x -> AcousticBoundaryLayer.thickness(x[0] / x[1], x[2]));
     }
 }

@@ -1,7 +1,6 @@
 package org.washwright.engine.derive;
 
 import org.washwright.science.DilutionAir;
-import org.washwright.science.Estimate;
 import org.washwright.task.Group;
 
 /** Vapour that the hall's fresh air carries off while it stays below the exposure limit. */
@@ -26,8 +25,9 @@ final class TolerableLoss implements Derivation {
     public Computed compute(Inputs inputs) {
         return new Numbers()
                 .with(inputs.of(Group.SITE, "airFlow"), "site/airFlow")
-                .with(inputs.property("medium", "exposureLimit"), inputs.ref("medium.exposureLimit"))
+                .with(inputs.property("medium", "molarMass"), inputs.ref("medium.molarMass"))
+                .with(inputs.own("exposureShare"), inputs.ref("exposureShare"))
                 .with(inputs.assumption("mixing-factor"))
-                .compute(x -> Estimate.of(DilutionAir.tolerableRelease(x[0], x[1], x[2])));
+                .compute(x -> DilutionAir.permissibleMassRate(x[0], x[1], x[2], x[3], Antoine.ROOM, Antoine.AIR));
     }
 }

@@ -1,13 +1,10 @@
 package org.washwright.engine.derive;
 
-import org.washwright.science.Estimate;
 import org.washwright.science.ExplosionDilution;
 import org.washwright.task.Group;
 
 /** Vapour that the hall's fresh air carries off while it stays below a quarter of the lower explosion limit. */
 final class TolerableLossFire implements Derivation {
-
-    private static final double QUARTER = 0.25;
 
     @Override
     public String attribute() {
@@ -30,6 +27,7 @@ final class TolerableLossFire implements Derivation {
                 .with(inputs.of(Group.SITE, "airFlow"), "site/airFlow")
                 .with(inputs.property("medium", "lowerExplosionLimit"), inputs.ref("medium.lowerExplosionLimit"))
                 .with(inputs.property("medium", "molarMass"), inputs.ref("medium.molarMass"))
-                .compute(x -> Estimate.of(ExplosionDilution.tolerableRelease(x[0], x[1], QUARTER, x[2], Antoine.ROOM)));
+                .compute(x -> ExplosionDilution.permissibleMassRate(
+                        x[0], x[2], x[1], ExplosionDilution.STEADY, Antoine.ROOM, Antoine.ROOM, Antoine.AIR));
     }
 }

@@ -26,6 +26,7 @@ final class VapourInSaturatedAir implements Derivation {
                 .with(inputs.property("medium", "molarMass"), inputs.ref("medium.molarMass"))
                 .compute(x -> Antoine.of(x)
                         .pressure(Antoine.ROOM)
-                        .map(p -> SaturatedVapour.concentration(p, x[Antoine.NUMBERS], Antoine.ROOM)));
+                        .then(p ->
+                                SaturatedVapour.massConcentration(p, Antoine.AIR, x[Antoine.NUMBERS], Antoine.ROOM)));
     }
 }

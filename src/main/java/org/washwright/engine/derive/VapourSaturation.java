@@ -23,6 +23,7 @@ final class VapourSaturation implements Derivation {
     @Override
     public Computed compute(Inputs inputs) {
         return Antoine.read(inputs)
-                .compute(x -> Antoine.of(x).pressure(Antoine.ROOM).map(p -> SaturatedVapour.share(p, Antoine.AIR)));
+                .compute(x ->
+                        Antoine.of(x).pressure(Antoine.ROOM).then(p -> SaturatedVapour.moleFraction(p, Antoine.AIR)));
     }
 }

@@ -1,6 +1,5 @@
 package org.washwright.engine.derive;
 
-import org.washwright.science.Estimate;
 import org.washwright.science.YoungDupre;
 
 /** Work of adhesion of water on a surface with this contact angle. */
@@ -28,6 +27,6 @@ final class WaterAdhesion implements Derivation {
     public Computed compute(Inputs inputs) {
         return new Numbers()
                 .with(inputs.own("contactAngle"), inputs.ref("contactAngle"))
-                .compute(x -> Estimate.of(YoungDupre.workOfAdhesion(WATER, Math.min(x[0], Math.PI))));
+                .compute(x -> YoungDupre.workOfAdhesion(WATER, Math.min(x[0], Math.PI)));
     }
 }

@@ -27,7 +27,7 @@ final class WaterHold implements Derivation {
                 .with(inputs.own("diameter"), inputs.ref("diameter"))
                 .with(inputs.assumption("rinse-temperature"))
                 .with(inputs.assumption("wetting-angle"))
-                .compute(x ->
-                        WaterSurfaceTension.at(x[1]).map(sigma -> CapillaryPressure.inCylinder(sigma, x[2], x[0] / 2)));
+                .compute(x -> WaterSurfaceTension.surfaceTension(x[1])
+                        .then(sigma -> CapillaryPressure.cylinder(sigma, x[2], x[0] / 2)));
     }
 }

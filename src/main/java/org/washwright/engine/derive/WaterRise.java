@@ -28,7 +28,8 @@ final class WaterRise implements Derivation {
                 .with(inputs.own("diameter"), inputs.ref("diameter"))
                 .with(inputs.assumption("rinse-temperature"))
                 .with(inputs.assumption("wetting-angle"))
-                .compute(x -> WaterSurfaceTension.at(x[1])
-                        .with(WaterDensity.at(x[1]), (sigma, rho) -> JurinRise.height(sigma, x[2], rho, x[0] / 2)));
+                .compute(x -> WaterSurfaceTension.surfaceTension(x[1])
+                        .then(sigma ->
+                                WaterDensity.density(x[1]).then(rho -> JurinRise.height(sigma, x[2], rho, x[0] / 2))));
     }
 }
