@@ -27,8 +27,8 @@ import java.util.stream.Stream;
  */
 @AnalyzeClasses(packages = "org.washwright", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
-    private static final String[] PURE =
-            packages("document", "quantity", "science", "task", "catalogue", "rule", "engine", "line", "assessment");
+    private static final String[] PURE = packages(
+            "document", "quantity", "science", "task", "catalogue", "rule", "engine", "line", "assessment", "cases");
     private static final Set<String> CORE = Set.of(
             "document",
             "quantity",
@@ -39,6 +39,7 @@ class ArchitectureTest {
             "engine",
             "line",
             "assessment",
+            "cases",
             "drools",
             "exchange");
 
@@ -83,6 +84,10 @@ class ArchitectureTest {
     static final ArchRule assessment_knows_engine_and_line = package_("assessment")
             .mayKnow("line", "engine", "rule", "science", "task", "catalogue", "quantity", "document");
 
+    @ArchTest
+    static final ArchRule cases_are_held_against_outcomes = package_("cases")
+            .mayKnow("assessment", "line", "engine", "rule", "task", "catalogue", "quantity", "document");
+
     // ---- Around the core.
 
     @ArchTest
@@ -92,6 +97,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule exchange_knows_rule_assessment_and_what_is_below = package_("exchange")
             .mayKnow(
+                    "cases",
                     "rule",
                     "assessment",
                     "line",

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.washwright.cases.Case;
+import org.washwright.cases.CaseReader;
 import org.washwright.catalogue.Catalogue;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.DocumentReader;
@@ -34,8 +36,20 @@ public final class EditionReader {
         this.ruleText = ruleText;
     }
 
-    /** What came of reading: the edition unless there was an error, and all that was found. */
-    public record Result(Optional<Edition> edition, Diagnostics diagnostics) {}
+    /**
+     * What came of reading.
+     *
+     * @param edition the edition, unless there was an error
+     * @param cases its reference cases
+     * @param diagnostics all that was found
+     */
+    public record Result(Optional<Edition> edition, List<Case> cases, Diagnostics diagnostics) {
+
+        /** Nothing came of it. */
+        public static Result failed(Diagnostics diagnostics) {
+            return new Result(Optional.empty(), List.of(), diagnostics);
+        }
+    }
 
     /** Reads the files of an edition. */
     public Result read(EditionFiles files) {
@@ -70,9 +84,9 @@ public final class EditionReader {
                         .map(n -> assumptions(n, diagnostics))
                         .orElse(Map.of())
                 : Map.of();
-        documents(files, "cases/", diagnostics).forEach(n -> diagnostics.add(Message.CASES_NOT_READ, n.place(), ""));
+        Map<String, Node> cases = named(files, CaseReader.FOLDER, diagnostics);
         if (diagnostics.hasErrors()) {
-            return new Result(Optional.empty(), diagnostics);
+            return Result.failed(diagnostics);
         }
         Edition unhashed = new Edition(
                 head.name(),
@@ -89,9 +103,13 @@ public final class EditionReader {
                 assumptions,
                 "",
                 files.textHash());
-        Map<String, byte[]> cases = new TreeMap<>(files.files());
-        cases.keySet().removeIf(name -> !name.startsWith("cases/"));
-        return new Result(Optional.of(MeaningHash.sign(unhashed, cases)), diagnostics);
+        List<Case> read = CaseReader.read(cases, unhashed, diagnostics);
+        if (diagnostics.hasErrors()) {
+            return Result.failed(diagnostics);
+        }
+        Map<String, byte[]> caseBytes = new TreeMap<>(files.files());
+        caseBytes.keySet().removeIf(name -> !name.startsWith(CaseReader.FOLDER));
+        return new Result(Optional.of(MeaningHash.sign(unhashed, caseBytes)), read, diagnostics);
     }
 
     private static Optional<Node> document(EditionFiles files, String name, Diagnostics diagnostics) {
@@ -104,10 +122,14 @@ public final class EditionReader {
     }
 
     private static List<Node> documents(EditionFiles files, String folder, Diagnostics diagnostics) {
-        List<Node> nodes = new ArrayList<>();
+        return List.copyOf(named(files, folder, diagnostics).values());
+    }
+
+    private static Map<String, Node> named(EditionFiles files, String folder, Diagnostics diagnostics) {
+        Map<String, Node> nodes = new TreeMap<>();
         files.files().forEach((name, bytes) -> {
             if (name.startsWith(folder)) {
-                DocumentReader.read(name, bytes, diagnostics).ifPresent(nodes::add);
+                DocumentReader.read(name, bytes, diagnostics).ifPresent(node -> nodes.put(name, node));
             }
         });
         return nodes;
