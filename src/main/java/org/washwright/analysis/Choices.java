@@ -37,16 +37,18 @@ final class Choices {
 
     Choices(Edition edition) {
         this.edition = edition;
-        edition.rules().forEach(r -> r.patterns().forEach(p -> p.condition()
-                .tests()
-                .forEach(t -> {
-                    if (t.operand() instanceof Condition.Operand.Number n) {
-                        thresholds
-                                .computeIfAbsent(
-                                        p.type().name() + "/" + t.field().name(), k -> new TreeSet<>())
-                                .add(n.si());
-                    }
-                })));
+        edition.rules()
+                .forEach(r -> r.patterns()
+                        .forEach(p -> p.condition().tests().forEach(t -> {
+                            if (t.operand() instanceof Condition.Operand.Number n) {
+                                thresholds
+                                        .computeIfAbsent(
+                                                p.type().name() + "/"
+                                                        + t.field().name(),
+                                                k -> new TreeSet<>())
+                                        .add(n.si());
+                            }
+                        })));
     }
 
     /** Values for a place in a task, the most telling first. */
@@ -111,8 +113,7 @@ final class Choices {
     }
 
     private static double toSi(double amount, Dimension dimension) {
-        java.math.BigDecimal rounded =
-                new java.math.BigDecimal(amount).round(new java.math.MathContext(4));
+        java.math.BigDecimal rounded = new java.math.BigDecimal(amount).round(new java.math.MathContext(4));
         return Quantities.toSi(rounded.toPlainString(), dimension.defaultUnit(), dimension) + 0.0;
     }
 

@@ -10,6 +10,7 @@ import org.washwright.assessment.Outcome;
 import org.washwright.assessment.RefusedTask;
 import org.washwright.assessment.Wishes;
 import org.washwright.document.Diagnostics;
+import org.washwright.document.Place;
 import org.washwright.engine.FactBase;
 import org.washwright.engine.FactBuilder;
 import org.washwright.engine.Firing;
@@ -18,7 +19,6 @@ import org.washwright.engine.Inference;
 import org.washwright.engine.sweep.SweepInference;
 import org.washwright.quantity.Dimension;
 import org.washwright.quantity.Quantities;
-import org.washwright.document.Place;
 import org.washwright.rule.Edition;
 import org.washwright.rule.Effect;
 import org.washwright.rule.Levels;
@@ -52,8 +52,7 @@ final class Probe {
         this.date = Quantities.read(asOf, Dimension.DATE, Place.ofFile("-"), new Diagnostics())
                 .map(Value::number)
                 .orElse(Value.UNKNOWN);
-        this.taskRules =
-                lines ? null : SweepInference.factory().prepare(part.taskRules(), part.levels(), part.types());
+        this.taskRules = lines ? null : SweepInference.factory().prepare(part.taskRules(), part.levels(), part.types());
         this.assessor = lines ? Assessor.of(part, SweepInference.factory()) : null;
     }
 

@@ -53,8 +53,7 @@ final class Space {
     /** True when surely no fact meets all of these. */
     boolean isEmpty(FactType type, List<Condition> conditions) {
         return situations(type, conditions)
-                .map(all -> all.stream()
-                        .allMatch(f -> conditions.stream().anyMatch(c -> truth(c, f) == Truth.FALSE)))
+                .map(all -> all.stream().allMatch(f -> conditions.stream().anyMatch(c -> truth(c, f) == Truth.FALSE)))
                 .orElse(false);
     }
 
@@ -96,7 +95,8 @@ final class Space {
     }
 
     static boolean isJoin(Condition.Test test) {
-        return test.operand() instanceof Condition.Operand.FieldOf || test.operand() instanceof Condition.Operand.FactOf;
+        return test.operand() instanceof Condition.Operand.FieldOf
+                || test.operand() instanceof Condition.Operand.FactOf;
     }
 
     /** Every situation that these conditions tell apart; empty when there are too many. */
@@ -138,7 +138,12 @@ final class Space {
                 .map(f -> values.getOrDefault(f, Value.UNKNOWN))
                 .toList();
         return new Fact(
-                "situation", type, "situation", true, slots, slots.stream().map(v -> Origin.NONE).toList());
+                "situation",
+                type,
+                "situation",
+                true,
+                slots,
+                slots.stream().map(v -> Origin.NONE).toList());
     }
 
     /** What an attribute and the properties behind it can be together. */

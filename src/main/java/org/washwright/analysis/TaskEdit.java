@@ -53,8 +53,10 @@ record TaskEdit(Optional<Group> group, int index, Attribute attribute) {
                         .forEach(a -> out.add(new TaskEdit(Optional.of(group), index, a)));
             }
         });
-        task.declared().keySet().forEach(id -> out.add(
-                new TaskEdit(Optional.empty(), 0, edition.catalogue().attributes().get(id))));
+        task.declared()
+                .keySet()
+                .forEach(id -> out.add(new TaskEdit(
+                        Optional.empty(), 0, edition.catalogue().attributes().get(id))));
         return out;
     }
 
@@ -84,7 +86,8 @@ record TaskEdit(Optional<Group> group, int index, Attribute attribute) {
         Map<String, Given> values = new TreeMap<>(entries.get(index).given());
         values.put(attribute.name(), given);
         entries.set(index, new Entry(values));
-        return task.with(group.get(), new CleaningTask.Entries(entries, group.get().isList() && old.open()));
+        return task.with(
+                group.get(), new CleaningTask.Entries(entries, group.get().isList() && old.open()));
     }
 
     /** JSON pointer of the place. */

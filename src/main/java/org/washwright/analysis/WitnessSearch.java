@@ -57,6 +57,14 @@ final class WitnessSearch {
         return from(nothingKnown(rules), rules, wanted);
     }
 
+    /** A task on which a rule fires that stands in the place of the edition's rule of the same id. */
+    Optional<Found> fires(Rule rewritten, Predicate<Found> wanted) {
+        List<Rule> rules = edition.rules().stream()
+                .map(r -> r.id().equals(rewritten.id()) ? rewritten : r)
+                .toList();
+        return new WitnessSearch(edition.with(rules), choices, asOf, budget).fires(List.of(rewritten), wanted);
+    }
+
     /** The same, starting from a task that leaves things open. */
     Optional<Found> from(CleaningTask start, List<Rule> rules, Predicate<Found> wanted) {
         Probe probe = new Probe(edition, rules, asOf);
@@ -85,7 +93,8 @@ final class WitnessSearch {
 
     private static CleaningTask nothingKnown(List<Rule> rules) {
         return new CleaningTask(
-                "Witness for " + String.join(" and ", rules.stream().map(Rule::id).toList()),
+                "Witness for "
+                        + String.join(" and ", rules.stream().map(Rule::id).toList()),
                 "",
                 Map.of(),
                 Map.of());
@@ -126,9 +135,8 @@ final class WitnessSearch {
         Set<String> refs = new HashSet<>();
         undecided(state.seen(), rule).stream().limit(FOLLOWED).forEach(f -> {
             // A rule is held by every one of these, so that any of them may be settled first.
-            Optional<String> ref = f.held().stream()
-                    .filter(r -> canBeKnown(r, state.task()))
-                    .findFirst();
+            Optional<String> ref =
+                    f.held().stream().filter(r -> canBeKnown(r, state.task())).findFirst();
             ref.filter(r -> refs.add(r)).ifPresent(r -> out.addAll(narrowed(state.task(), r)));
         });
         return out;
@@ -137,7 +145,8 @@ final class WitnessSearch {
     private boolean canBeKnown(String ref, CleaningTask task) {
         return Group.byKey(ref).isPresent()
                 || TaskEdit.of(ref, edition)
-                        .filter(e -> e.in(task).map(g -> !g.value().isDefinite()).orElse(true))
+                        .filter(e ->
+                                e.in(task).map(g -> !g.value().isDefinite()).orElse(true))
                         .isPresent();
     }
 

@@ -94,9 +94,16 @@ public sealed interface Expectation {
     /**
      * A rule fires, does not fire or is undecided.
      *
-     * @param about exactly the processes that its certain firings say something of; empty when that is left open
+     * @param about exactly the processes that its firings match or say something of; empty when that is left open
+     * @param on exactly the facts of the task that its firings match, such as {@code materials/0}; empty when that is
+     *     left open
      */
-    record Reacts(Place place, String rule, Reaction reaction, Optional<SortedSet<String>> about)
+    record Reacts(
+            Place place,
+            String rule,
+            Reaction reaction,
+            Optional<SortedSet<String>> about,
+            Optional<SortedSet<String>> on)
             implements Expectation {
         @Override
         public List<String> rules() {

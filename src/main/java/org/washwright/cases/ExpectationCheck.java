@@ -211,17 +211,14 @@ final class ExpectationCheck {
         if (found != r.reaction()) {
             return state(r.rule());
         }
-        SortedSet<String> about = about(firings.stream()
-                .filter(f -> f.certain() == certain)
-                .flatMap(f -> f.findings().stream())
-                .toList());
-        return r.about().map(about::equals).orElse(true) ? "" : "it speaks of: " + listed(about);
-    }
-
-    private static SortedSet<String> about(List<Finding> findings) {
-        TreeSet<String> about = new TreeSet<>();
-        findings.forEach(f -> about.addAll(f.targets()));
-        return about;
+        List<Firing> counted =
+                firings.stream().filter(f -> f.certain() == certain).toList();
+        SortedSet<String> about = RuleReach.about(counted);
+        if (!r.about().map(about::equals).orElse(true)) {
+            return "it speaks of: " + listed(about);
+        }
+        SortedSet<String> on = RuleReach.on(counted);
+        return r.on().map(on::equals).orElse(true) ? "" : "it matches: " + listed(on);
     }
 
     private String says(Expectation.Says s) {

@@ -158,14 +158,18 @@ final class ExpectationReader {
 
     private void reacts(Node node, Expectation.Reaction reaction) {
         if (!(node instanceof Node.MapNode)) {
-            rule(node).ifPresent(r -> out.add(new Expectation.Reacts(node.place(), r, reaction, Optional.empty())));
+            rule(node)
+                    .ifPresent(r -> out.add(
+                            new Expectation.Reacts(node.place(), r, reaction, Optional.empty(), Optional.empty())));
             return;
         }
         MapReader map = MapReader.of(node, "an entry of \"" + reaction.key() + "\"", diagnostics);
         Optional<SortedSet<String>> about = about(map);
+        Optional<SortedSet<String>> on =
+                map.get("on").isEmpty() ? Optional.empty() : Optional.of(new TreeSet<>(map.texts("on")));
         needed(map, "rule")
                 .flatMap(this::rule)
-                .ifPresent(r -> out.add(new Expectation.Reacts(node.place(), r, reaction, about)));
+                .ifPresent(r -> out.add(new Expectation.Reacts(node.place(), r, reaction, about, on)));
         map.noMore();
     }
 

@@ -57,7 +57,9 @@ final class ExpectationWords {
             case SILENT -> " does not fire";
             case UNDECIDED -> " is undecided";
         };
-        return rule(r.rule()) + verb + about(r.about());
+        String on =
+                r.on().map(facts -> ", on exactly " + String.join(", ", facts)).orElse("");
+        return rule(r.rule()) + verb + about(r.about()) + on;
     }
 
     private String about(Optional<SortedSet<String>> about) {
