@@ -28,7 +28,17 @@ import java.util.stream.Stream;
 @AnalyzeClasses(packages = "org.washwright", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
     private static final String[] PURE = packages(
-            "document", "quantity", "science", "task", "catalogue", "rule", "engine", "line", "assessment", "cases");
+            "document",
+            "quantity",
+            "science",
+            "task",
+            "catalogue",
+            "rule",
+            "engine",
+            "line",
+            "assessment",
+            "cases",
+            "analysis");
     private static final Set<String> CORE = Set.of(
             "document",
             "quantity",
@@ -40,6 +50,7 @@ class ArchitectureTest {
             "line",
             "assessment",
             "cases",
+            "analysis",
             "drools",
             "exchange");
 
@@ -88,6 +99,10 @@ class ArchitectureTest {
     static final ArchRule cases_are_held_against_outcomes = package_("cases")
             .mayKnow("assessment", "line", "engine", "rule", "task", "catalogue", "quantity", "document");
 
+    @ArchTest
+    static final ArchRule analysis_tries_tasks_and_proposes_cases = package_("analysis")
+            .mayKnow("cases", "assessment", "line", "engine", "rule", "task", "catalogue", "quantity", "document");
+
     // ---- Around the core.
 
     @ArchTest
@@ -97,6 +112,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule exchange_knows_rule_assessment_and_what_is_below = package_("exchange")
             .mayKnow(
+                    "analysis",
                     "cases",
                     "rule",
                     "assessment",

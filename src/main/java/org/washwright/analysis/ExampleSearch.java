@@ -1,6 +1,7 @@
 package org.washwright.analysis;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -119,7 +120,14 @@ final class ExampleSearch {
                 kept(v, -1, Optional.empty(), v.edit().pointer());
             }
             boolean alone = failing.size() == 1;
-            for (Failing f : failing) {
+            // Of several that fail together, the one whose own attribute was changed tells most.
+            List<Failing> telling = failing.stream()
+                    .sorted(Comparator.comparing((Failing f) -> !f.test()
+                            .field()
+                            .attribute()
+                            .equals(v.edit().attribute().name())))
+                    .toList();
+            for (Failing f : telling) {
                 String of = f.pattern() + " " + f.test();
                 boolean number = f.test().field().type() instanceof FieldType.NumberType;
                 String key = number ? of + " " + v.edit().pointer() + " " + alone : of + " " + f.value() + " " + alone;

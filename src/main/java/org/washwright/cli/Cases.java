@@ -48,7 +48,7 @@ final class Cases implements Callable<Integer> {
         if (read.isEmpty()) {
             return ExitCode.UNREADABLE_INPUT;
         }
-        List<Case> all = read.get().cases();
+        List<Case> all = read.get().checks().cases();
         List<Case> cases =
                 all.stream().filter(c -> only == null || c.id().equals(only)).toList();
         if (only != null && cases.isEmpty()) {

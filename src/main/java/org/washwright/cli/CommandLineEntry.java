@@ -39,6 +39,8 @@ public final class CommandLineEntry {
                 .addSubcommand(new Bulk())
                 .addSubcommand(new Check())
                 .addSubcommand(new Cases())
+                .addSubcommand(new Examine())
+                .addSubcommand(new ProposeCases())
                 .setExecutionExceptionHandler((failure, line, parsed) -> {
                     line.getErr().println("washwright: internal error: " + failure);
                     line.getErr().println("This is a fault of the program; please report it with the command used.");
@@ -56,7 +58,7 @@ public final class CommandLineEntry {
             footer = {
                 "  0   done",
                 "  1   the task has no recommended process, some of many tasks were refused,",
-                "      the checked edition has errors, or one of its cases fails",
+                "      or the edition has errors, a case that fails or a finding nobody accepted",
                 "  2   the command line is wrong",
                 "  3   a task, an input or an edition could not be read; the reasons are listed",
                 "  69  the service could not start",

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.washwright.cases.Case;
+import org.washwright.analysis.KnownFindingReader;
 import org.washwright.cases.CaseReader;
 import org.washwright.catalogue.Catalogue;
 import org.washwright.document.Diagnostics;
@@ -40,14 +40,14 @@ public final class EditionReader {
      * What came of reading.
      *
      * @param edition the edition, unless there was an error
-     * @param cases its reference cases
+     * @param checks how it is to be checked
      * @param diagnostics all that was found
      */
-    public record Result(Optional<Edition> edition, List<Case> cases, Diagnostics diagnostics) {
+    public record Result(Optional<Edition> edition, Checks checks, Diagnostics diagnostics) {
 
         /** Nothing came of it. */
         public static Result failed(Diagnostics diagnostics) {
-            return new Result(Optional.empty(), List.of(), diagnostics);
+            return new Result(Optional.empty(), Checks.NONE, diagnostics);
         }
     }
 
@@ -79,11 +79,9 @@ public final class EditionReader {
         });
         List<Rule> rules = new RuleChecker(terms, diagnostics).check(written);
         Map<String, QuestionTree> trees = trees(files, terms, diagnostics);
-        Map<String, Edition.Assumption> assumptions = files.files().containsKey("assumptions.yaml")
-                ? document(files, "assumptions.yaml", diagnostics)
-                        .map(n -> assumptions(n, diagnostics))
-                        .orElse(Map.of())
-                : Map.of();
+        Map<String, Edition.Assumption> assumptions = optional(files, "assumptions.yaml", diagnostics)
+                .map(n -> assumptions(n, diagnostics))
+                .orElse(Map.of());
         Map<String, Node> cases = named(files, CaseReader.FOLDER, diagnostics);
         if (diagnostics.hasErrors()) {
             return Result.failed(diagnostics);
@@ -103,13 +101,21 @@ public final class EditionReader {
                 assumptions,
                 "",
                 files.textHash());
-        List<Case> read = CaseReader.read(cases, unhashed, diagnostics);
+        Checks checks = new Checks(
+                CaseReader.read(cases, unhashed, diagnostics),
+                optional(files, KnownFindingReader.FILE, diagnostics)
+                        .map(n -> KnownFindingReader.read(n, unhashed, diagnostics))
+                        .orElse(List.of()));
         if (diagnostics.hasErrors()) {
             return Result.failed(diagnostics);
         }
         Map<String, byte[]> caseBytes = new TreeMap<>(files.files());
         caseBytes.keySet().removeIf(name -> !name.startsWith(CaseReader.FOLDER));
-        return new Result(Optional.of(MeaningHash.sign(unhashed, caseBytes)), read, diagnostics);
+        return new Result(Optional.of(MeaningHash.sign(unhashed, caseBytes)), checks, diagnostics);
+    }
+
+    private static Optional<Node> optional(EditionFiles files, String name, Diagnostics diagnostics) {
+        return files.files().containsKey(name) ? document(files, name, diagnostics) : Optional.empty();
     }
 
     private static Optional<Node> document(EditionFiles files, String name, Diagnostics diagnostics) {

@@ -28,7 +28,7 @@ class CaseReaderTest {
     private static Case only(String text) {
         EditionReader.Result result = read(Map.of("c.yaml", text));
         assertEquals(List.of(), result.diagnostics().all());
-        return result.cases().get(result.cases().size() - 1);
+        return result.checks().cases().get(result.checks().cases().size() - 1);
     }
 
     @Test
