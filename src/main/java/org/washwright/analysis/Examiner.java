@@ -28,6 +28,7 @@ public final class Examiner {
     private final int budget;
     private final Space space;
     private final Choices choices;
+    private final Assessor assessor;
 
     /**
      * An examiner.
@@ -41,6 +42,7 @@ public final class Examiner {
         this.budget = budget;
         this.space = new Space(edition);
         this.choices = new Choices(edition);
+        this.assessor = Assessor.of(edition, SweepInference.factory());
     }
 
     /**
@@ -87,11 +89,25 @@ public final class Examiner {
         return new ExampleSearch(edition, choices, search(rule.isLineRule()), asOf).of(rule);
     }
 
+    /** Findings about one rule, by itself and beside every other: what an author asks after each change. */
+    public List<Finding> about(Rule rule) {
+        Optional<String> why = new Deadness(edition, space).of(rule);
+        if (why.isPresent()) {
+            return List.of(unfired(Finding.Kind.DEAD, rule, rule.id() + " can never fire: " + why.get() + "."));
+        }
+        List<Finding> out = new ArrayList<>();
+        for (Rule other : edition.rules()) {
+            if (!other.id().equals(rule.id())) {
+                out.addAll(between(List.of(rule, other)));
+            }
+        }
+        return out;
+    }
+
     /** Findings about pairs among rules that can fire. */
-    public List<Finding> between(List<Rule> alive) {
+    private List<Finding> between(List<Rule> alive) {
         Implication implication = new Implication(edition, space);
         List<Finding> out = new ArrayList<>(new Pairs(edition, implication, search(false), EXCLUDES).findings(alive));
-        Assessor assessor = Assessor.of(edition, SweepInference.factory());
         out.addAll(new Conflicts(assessor, implication, search(false), asOf).findings(alive));
         return out;
     }

@@ -95,8 +95,8 @@ public sealed interface Expectation {
      * A rule fires, does not fire or is undecided.
      *
      * @param about exactly the processes that its firings match or say something of; empty when that is left open
-     * @param on exactly the facts of the task that its firings match, such as {@code materials/0}; empty when that is
-     *     left open
+     * @param on exactly the entries of the task and the stages that its firings match, such as {@code materials/0} or
+     *     {@code line/PROCESS/main}; empty when that is left open
      */
     record Reacts(
             Place place,

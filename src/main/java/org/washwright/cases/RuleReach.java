@@ -7,9 +7,8 @@ import java.util.TreeSet;
 import org.washwright.engine.Fact;
 import org.washwright.engine.Firing;
 import org.washwright.rule.FactTypes;
-import org.washwright.task.Group;
 
-/** What firings of a rule reach: processes and facts of the task. */
+/** What firings of a rule reach: processes, entries of the task and stages. */
 public final class RuleReach {
 
     private static final String PROCESS = "process/";
@@ -31,11 +30,12 @@ public final class RuleReach {
         return about;
     }
 
-    /** Entries of the task that firings match. */
+    /** Entries of the task, and stages of lines, that firings match. */
     public static SortedSet<String> on(List<Firing> firings) {
         TreeSet<String> on = new TreeSet<>();
         firings.forEach(firing -> facts(firing).stream()
-                .filter(f -> Group.byFactType(f.type().name()).isPresent())
+                .filter(f -> !f.type().name().equals(FactTypes.PROCESS)
+                        && !f.type().name().equals(FactTypes.CONCLUSION))
                 .forEach(f -> on.add(f.id())));
         return on;
     }
