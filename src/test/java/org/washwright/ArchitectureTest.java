@@ -51,6 +51,8 @@ class ArchitectureTest {
             "assessment",
             "cases",
             "analysis",
+            "coverage",
+            "grid",
             "drools",
             "exchange");
 
@@ -103,6 +105,14 @@ class ArchitectureTest {
     static final ArchRule analysis_tries_tasks_and_proposes_cases = package_("analysis")
             .mayKnow("cases", "assessment", "line", "engine", "rule", "task", "catalogue", "quantity", "document");
 
+    @ArchTest
+    static final ArchRule coverage_counts_over_outcomes =
+            package_("coverage").mayKnow("analysis", "assessment", "line", "engine", "rule");
+
+    @ArchTest
+    static final ArchRule grid_counts_processes_over_kinds_of_work =
+            package_("grid").mayKnow("assessment", "line", "rule", "task", "catalogue", "document");
+
     // ---- Around the core.
 
     @ArchTest
@@ -112,6 +122,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule exchange_knows_rule_assessment_and_what_is_below = package_("exchange")
             .mayKnow(
+                    "grid",
                     "analysis",
                     "cases",
                     "rule",

@@ -41,6 +41,8 @@ public final class CommandLineEntry {
                 .addSubcommand(new Cases())
                 .addSubcommand(new Examine())
                 .addSubcommand(new ProposeCases())
+                .addSubcommand(new CoverageCommand())
+                .addSubcommand(new GridCommand())
                 .setExecutionExceptionHandler((failure, line, parsed) -> {
                     line.getErr().println("washwright: internal error: " + failure);
                     line.getErr().println("This is a fault of the program; please report it with the command used.");

@@ -136,6 +136,7 @@ public enum Message {
             "the case \"{value}\" names no source",
             "Name one under \"source\", or use the basis \"common practice\""),
     CASE_POINTER(ERROR, "\"{value}\" leads nowhere in the task that is changed", "{0}"),
+    GRID_SHAPE(ERROR, "the grid: {0} (\"{value}\")", "See the edition format"),
     CASE_CIRCLE(ERROR, "the case \"{value}\" is made from itself", "Let one of the cases write its task out"),
 
     // rules

@@ -14,6 +14,7 @@ import org.washwright.document.MapReader;
 import org.washwright.document.Message;
 import org.washwright.document.Node;
 import org.washwright.document.Place;
+import org.washwright.grid.GridPlanReader;
 import org.washwright.rule.Edition;
 import org.washwright.rule.FactTypes;
 import org.washwright.rule.Grading;
@@ -105,7 +106,9 @@ public final class EditionReader {
                 CaseReader.read(cases, unhashed, diagnostics),
                 optional(files, KnownFindingReader.FILE, diagnostics)
                         .map(n -> KnownFindingReader.read(n, unhashed, diagnostics))
-                        .orElse(List.of()));
+                        .orElse(List.of()),
+                optional(files, GridPlanReader.FILE, diagnostics)
+                        .flatMap(n -> GridPlanReader.read(n, unhashed, diagnostics)));
         if (diagnostics.hasErrors()) {
             return Result.failed(diagnostics);
         }
