@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.IntConsumer;
 import org.washwright.assessment.Assessor;
 import org.washwright.engine.sweep.SweepInference;
 import org.washwright.rule.Edition;
@@ -51,6 +52,11 @@ public final class Examiner {
      * @param known findings that the edition's authors have accepted
      */
     public Examination examine(List<KnownFinding> known) {
+        return examine(known, done -> {});
+    }
+
+    /** The same, telling how many rules have been looked at. */
+    public Examination examine(List<KnownFinding> known, IntConsumer progress) {
         Map<String, List<Example>> examples = new TreeMap<>();
         List<Finding> findings = new ArrayList<>();
         List<Rule> alive = new ArrayList<>();
@@ -59,6 +65,7 @@ public final class Examiner {
             Optional<String> why = deadness.of(rule);
             List<Example> found = why.isPresent() ? List.of() : examples(rule);
             examples.put(rule.id(), found);
+            progress.accept(examples.size());
             if (!found.isEmpty()) {
                 alive.add(rule);
                 continue;
