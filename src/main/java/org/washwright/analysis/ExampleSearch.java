@@ -30,8 +30,6 @@ final class ExampleSearch {
     /** Most examples of one comparison: a list of terms is shown term by term. */
     private static final int MOST_OF_A_TEST = 12;
 
-    private static final String FIRES = "fires";
-
     private final Edition edition;
     private final Choices choices;
     private final WitnessSearch search;
@@ -52,12 +50,12 @@ final class ExampleSearch {
         }
         Gathering g = new Gathering(rule);
         CleaningTask base = Variants.closed(witness.get().task());
-        g.add(true, base, -1, Optional.empty(), FIRES);
+        g.add(true, base, -1, Optional.empty(), "the first task found");
         g.around(base);
         for (Rule alternative : Rewrites.alternatives(rule)) {
             search.fires(alternative, x -> true).ifPresent(found -> {
                 CleaningTask task = Variants.closed(found.task());
-                g.add(true, task, -1, Optional.empty(), "fires by another alternative");
+                g.add(true, task, -1, Optional.empty(), "by another alternative");
                 g.around(task);
             });
         }
@@ -145,9 +143,9 @@ final class ExampleSearch {
             if (counts.getOrDefault(of, 0) < MOST_OF_A_TEST && shown.add(key + side)) {
                 counts.merge(of, 1, Integer::sum);
                 if (number || !near.base().equals(v.base())) {
-                    add(true, near.base(), pattern, test, "still fires");
+                    add(true, near.base(), pattern, test, "just still");
                 }
-                add(false, near.changed(), pattern, test, "no longer fires");
+                add(false, near.changed(), pattern, test, "just no longer");
             }
         }
 
@@ -171,7 +169,7 @@ final class ExampleSearch {
                                             .map(g -> f.id().startsWith(g.key()))
                                             .orElse(false)
                                     && shown.add(key)) {
-                                add(true, v.changed(), pattern, Optional.of(t), "fires for another term");
+                                add(true, v.changed(), pattern, Optional.of(t), "for another term");
                             }
                         }));
             }
@@ -200,8 +198,7 @@ final class ExampleSearch {
                 if (counts.getOrDefault(i + " " + Optional.of(t), 0) == 0) {
                     Rewrites.negated(rule, i, t)
                             .flatMap(r -> search.fires(r, this::silent))
-                            .ifPresent(found -> add(
-                                    false, found.task(), i, Optional.of(t), "does not fire when this is otherwise"));
+                            .ifPresent(found -> add(false, found.task(), i, Optional.of(t), "when this is otherwise"));
                 }
             });
         }
@@ -227,7 +224,7 @@ final class ExampleSearch {
                     withOneMore(base).stream()
                             .filter(task -> tells(task, other))
                             .findFirst()
-                            .ifPresent(task -> add(true, task, pattern, Optional.of(t), "fires on one of two entries"));
+                            .ifPresent(task -> add(true, task, pattern, Optional.of(t), "on one of two entries"));
                 });
             }
         }

@@ -122,7 +122,8 @@ public final class Proposals {
     private String title(Rule rule, Example example) {
         String about =
                 example.test().map(t -> " (" + TestWords.of(t, edition) + ")").orElse("");
-        String title = rule.id() + ", " + rule.title() + ": " + example.words() + about;
+        String title = rule.id() + ", " + rule.title() + ": " + (example.fires() ? "fires, " : "does not fire, ")
+                + example.words() + about;
         return title.length() > LONGEST_TITLE ? title.substring(0, LONGEST_TITLE) : title;
     }
 

@@ -5,6 +5,7 @@ import org.washwright.quantity.Quantities;
 import org.washwright.rule.Condition;
 import org.washwright.rule.Edition;
 import org.washwright.rule.FactTypes;
+import org.washwright.rule.Op;
 import org.washwright.task.FieldType;
 
 /** Puts single comparisons into words. */
@@ -12,9 +13,20 @@ public final class TestWords {
 
     private TestWords() {}
 
-    /** A comparison such as {@code depth over width > 5}. */
+    /** A comparison such as {@code depth over width > 5} or {@code soil is chips}. */
     public static String of(Condition.Test test, Edition edition) {
-        return test.field().label() + " " + test.op().sign() + " " + operand(test, edition);
+        return test.field().label() + " " + sign(test.op()) + " " + operand(test, edition);
+    }
+
+    private static String sign(Op op) {
+        return switch (op) {
+            case EQ, IN -> "is";
+            case NE, NOT_IN -> "is not";
+            case LT -> "<";
+            case LE -> "≤";
+            case GT -> ">";
+            case GE -> "≥";
+        };
     }
 
     private static String operand(Condition.Test test, Edition edition) {
