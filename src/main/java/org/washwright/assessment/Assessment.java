@@ -58,7 +58,7 @@ final class Assessment {
         this.wishes = wishes;
     }
 
-    FrozenAnswer freeze() {
+    Outcome outcome() {
         Diagnostics diagnostics = new Diagnostics();
         readWishes(diagnostics);
         FactBase given = FactBuilder.build(task, edition, assumptions, asOf(), diagnostics);
@@ -70,17 +70,20 @@ final class Assessment {
         List<Firing> firings = new ArrayList<>(new Firings(edition).of(inferred, facts, "", 1));
         List<ProcessLine> lines = lines(facts, firings);
         lines.forEach(l -> firings.addAll(l.firings()));
+        return new Outcome(edition, facts, firings, lines);
+    }
+
+    FrozenAnswer freeze() {
+        Outcome outcome = outcome();
         Map<String, Grader.Grade> grades = new HashMap<>();
         Grader grader = new Grader(edition.grading(), weights);
-        List<ProcessLine> ranked = lines.stream()
-                .filter(l -> l.status() != ProcessLine.Status.RULED_OUT)
-                .toList();
+        List<ProcessLine> ranked = outcome.standing();
         for (ProcessLine line : ranked) {
             String id = line.process().id();
-            grades.put(id, grader.grade(id, facts.fact("process/" + id).orElseThrow(), firings));
+            grades.put(
+                    id, grader.grade(id, outcome.facts().fact("process/" + id).orElseThrow(), outcome.firings()));
         }
-        ranked = rank(ranked, grades);
-        return FrozenAnswer.of(answer(facts, firings, lines, ranked, grades));
+        return FrozenAnswer.of(answer(outcome, rank(ranked, grades), grades));
     }
 
     private List<ProcessLine> lines(FactBase facts, List<Firing> firings) {
@@ -108,12 +111,10 @@ final class Assessment {
         return (grade.total().low() + grade.total().high()) / 2;
     }
 
-    private Answer answer(
-            FactBase facts,
-            List<Firing> firings,
-            List<ProcessLine> lines,
-            List<ProcessLine> ranked,
-            Map<String, Grader.Grade> grades) {
+    private Answer answer(Outcome outcome, List<ProcessLine> ranked, Map<String, Grader.Grade> grades) {
+        FactBase facts = outcome.facts();
+        List<Firing> firings = outcome.firings();
+        List<ProcessLine> lines = outcome.lines();
         Sentences sentences = new Sentences(edition, firings);
         List<Answer.Candidate> candidates = new ArrayList<>();
         Set<String> figures = new TreeSet<>();

@@ -39,4 +39,13 @@ public final class Assessor {
     public FrozenAnswer assess(CleaningTask task, Wishes wishes) {
         return new Assessment(edition, taskRules, lineRules, task, wishes).freeze();
     }
+
+    /**
+     * What the edition makes of a task, without grading or wording it.
+     *
+     * @throws RefusedTask when values of the task contradict each other or a wish can't be read
+     */
+    public Outcome outcome(CleaningTask task, Wishes wishes) {
+        return new Assessment(edition, taskRules, lineRules, task, wishes).outcome();
+    }
 }

@@ -128,7 +128,23 @@ public enum Message {
             "the question tree comes back to \"{value}\"",
             "Lead every answer to a later question or a proposal"),
     TREE_UNREACHED(WARNING, "no answer leads to the question \"{value}\"", "Lead an answer to it or remove it"),
-    CASES_NOT_READ(WARNING, "reference cases are kept and hashed but not run yet", "Nothing to do"),
+
+    // reference cases, known findings and the grid
+    CASE_TASK(
+            ERROR,
+            "the case \"{value}\" needs exactly one of task and change",
+            "Write the task out under \"task\", or tell it by its difference under \"change\""),
+    CASE_EXPECTS_NOTHING(
+            ERROR,
+            "the case \"{value}\" expects nothing",
+            "Say under \"expect\" what must hold, for instance \"proposes\" or \"fires\""),
+    CASE_NO_SOURCE(
+            ERROR,
+            "the case \"{value}\" names no source",
+            "Name one under \"source\", or use the basis \"common practice\""),
+    CASE_POINTER(ERROR, "\"{value}\" leads nowhere in the task that is changed", "{0}"),
+    GRID_SHAPE(ERROR, "the grid: {0} (\"{value}\")", "See the edition format"),
+    CASE_CIRCLE(ERROR, "the case \"{value}\" is made from itself", "Let one of the cases write its task out"),
 
     // rules
     DRL_SYNTAX(ERROR, "this is not readable rule text: {0}", "Check the line against the rule language"),
