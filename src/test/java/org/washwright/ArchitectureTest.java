@@ -27,8 +27,18 @@ import java.util.stream.Stream;
  */
 @AnalyzeClasses(packages = "org.washwright", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
-    private static final String[] PURE =
-            packages("document", "quantity", "science", "task", "catalogue", "rule", "engine", "line", "assessment");
+    private static final String[] PURE = packages(
+            "document",
+            "quantity",
+            "science",
+            "task",
+            "catalogue",
+            "rule",
+            "engine",
+            "line",
+            "assessment",
+            "cases",
+            "analysis");
     private static final Set<String> CORE = Set.of(
             "document",
             "quantity",
@@ -39,6 +49,10 @@ class ArchitectureTest {
             "engine",
             "line",
             "assessment",
+            "cases",
+            "analysis",
+            "coverage",
+            "grid",
             "drools",
             "exchange",
             "taskfile");
@@ -84,6 +98,22 @@ class ArchitectureTest {
     static final ArchRule assessment_knows_engine_and_line = package_("assessment")
             .mayKnow("line", "engine", "rule", "science", "task", "catalogue", "quantity", "document");
 
+    @ArchTest
+    static final ArchRule cases_are_held_against_outcomes = package_("cases")
+            .mayKnow("assessment", "line", "engine", "rule", "task", "catalogue", "quantity", "document");
+
+    @ArchTest
+    static final ArchRule analysis_tries_tasks_and_proposes_cases = package_("analysis")
+            .mayKnow("cases", "assessment", "line", "engine", "rule", "task", "catalogue", "quantity", "document");
+
+    @ArchTest
+    static final ArchRule coverage_counts_over_outcomes =
+            package_("coverage").mayKnow("analysis", "assessment", "line", "engine", "rule", "catalogue");
+
+    @ArchTest
+    static final ArchRule grid_counts_processes_over_kinds_of_work =
+            package_("grid").mayKnow("assessment", "line", "rule", "task", "catalogue", "document");
+
     // ---- Around the core.
 
     @ArchTest
@@ -93,6 +123,9 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule exchange_knows_rule_assessment_and_what_is_below = package_("exchange")
             .mayKnow(
+                    "grid",
+                    "analysis",
+                    "cases",
                     "rule",
                     "assessment",
                     "line",

@@ -59,39 +59,7 @@ final class Assessment {
         this.wishes = wishes;
     }
 
-    /** Facts, what fired on them, and the lines that came of it. */
-    private record Worked(FactBase facts, List<Firing> firings, List<ProcessLine> lines) {
-
-        /** Lines that are not ruled out. */
-        List<ProcessLine> standing() {
-            return lines.stream()
-                    .filter(l -> l.status() != ProcessLine.Status.RULED_OUT)
-                    .toList();
-        }
-    }
-
-    FrozenAnswer freeze() {
-        Worked worked = work();
-        Map<String, Grader.Grade> grades = new HashMap<>();
-        Grader grader = new Grader(edition.grading(), weights);
-        for (ProcessLine line : worked.standing()) {
-            String id = line.process().id();
-            Fact process = worked.facts().fact("process/" + id).orElseThrow();
-            grades.put(id, grader.grade(id, process, worked.firings()));
-        }
-        List<ProcessLine> ranked = rank(worked.standing(), grades);
-        return FrozenAnswer.of(answer(worked.facts(), worked.firings(), worked.lines(), ranked, grades));
-    }
-
-    Wanted wanted() {
-        Worked worked = work();
-        List<Answer.Question> questions =
-                new Questions(edition, worked.facts(), worked.firings()).of(worked.standing());
-        return new Wanting(edition, Readers.of(edition), worked.facts(), worked.firings(), worked.lines())
-                .of(questions);
-    }
-
-    private Worked work() {
+    Outcome outcome() {
         Diagnostics diagnostics = new Diagnostics();
         readWishes(diagnostics);
         FactBase given = FactBuilder.build(task, edition, assumptions, asOf(), diagnostics);
@@ -103,7 +71,28 @@ final class Assessment {
         List<Firing> firings = new ArrayList<>(new Firings(edition).of(inferred, facts, "", 1));
         List<ProcessLine> lines = lines(facts, firings);
         lines.forEach(l -> firings.addAll(l.firings()));
-        return new Worked(facts, List.copyOf(firings), lines);
+        return new Outcome(edition, facts, firings, lines);
+    }
+
+    FrozenAnswer freeze() {
+        Outcome outcome = outcome();
+        Map<String, Grader.Grade> grades = new HashMap<>();
+        Grader grader = new Grader(edition.grading(), weights);
+        List<ProcessLine> ranked = outcome.standing();
+        for (ProcessLine line : ranked) {
+            String id = line.process().id();
+            grades.put(
+                    id, grader.grade(id, outcome.facts().fact("process/" + id).orElseThrow(), outcome.firings()));
+        }
+        return FrozenAnswer.of(answer(outcome, rank(ranked, grades), grades));
+    }
+
+    Wanted wanted() {
+        Outcome outcome = outcome();
+        List<Answer.Question> questions =
+                new Questions(edition, outcome.facts(), outcome.firings()).of(outcome.standing());
+        return new Wanting(edition, Readers.of(edition), outcome.facts(), outcome.firings(), outcome.lines())
+                .of(questions);
     }
 
     private List<ProcessLine> lines(FactBase facts, List<Firing> firings) {
@@ -131,12 +120,10 @@ final class Assessment {
         return (grade.total().low() + grade.total().high()) / 2;
     }
 
-    private Answer answer(
-            FactBase facts,
-            List<Firing> firings,
-            List<ProcessLine> lines,
-            List<ProcessLine> ranked,
-            Map<String, Grader.Grade> grades) {
+    private Answer answer(Outcome outcome, List<ProcessLine> ranked, Map<String, Grader.Grade> grades) {
+        FactBase facts = outcome.facts();
+        List<Firing> firings = outcome.firings();
+        List<ProcessLine> lines = outcome.lines();
         Sentences sentences = new Sentences(edition, firings);
         List<Answer.Candidate> candidates = new ArrayList<>();
         Set<String> figures = new TreeSet<>();

@@ -41,6 +41,15 @@ public final class Assessor {
     }
 
     /**
+     * What the edition makes of a task, without grading or wording it.
+     *
+     * @throws RefusedTask when values of the task contradict each other or a wish can't be read
+     */
+    public Outcome outcome(CleaningTask task, Wishes wishes) {
+        return new Assessment(edition, taskRules, lineRules, task, wishes).outcome();
+    }
+
+    /**
      * Says what is wanted of a task: what hangs on each thing that is not known.
      *
      * @throws RefusedTask as {@link #assess}

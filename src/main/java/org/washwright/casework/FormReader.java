@@ -75,7 +75,11 @@ final class FormReader {
             return before.with(first + ".unknown", List.of("yes"));
         }
         if (node.isPresent() && node.get() instanceof MapNode map) {
+            boolean rest = map.get(Group.REST).isPresent();
             for (Attribute attribute : group.attributes()) {
+                if (rest && !attribute.computed() && map.get(attribute.name()).isEmpty()) {
+                    fields = fields.with(prefix + "." + attribute.name() + ".none", List.of("yes"));
+                }
                 fields = value(
                         fields,
                         prefix + "." + attribute.name(),

@@ -38,6 +38,11 @@ public final class CommandLineEntry {
                 .addSubcommand(new Assess())
                 .addSubcommand(new Bulk())
                 .addSubcommand(new Check())
+                .addSubcommand(new Cases())
+                .addSubcommand(new Examine())
+                .addSubcommand(new ProposeCases())
+                .addSubcommand(new CoverageCommand())
+                .addSubcommand(new GridCommand())
                 .addSubcommand(new Template())
                 .setExecutionExceptionHandler((failure, line, parsed) -> {
                     line.getErr().println("washwright: internal error: " + failure);
@@ -56,7 +61,7 @@ public final class CommandLineEntry {
             footer = {
                 "  0   done",
                 "  1   the task has no recommended process, some of many tasks were refused,",
-                "      or the checked edition has errors",
+                "      or the edition has errors, a case that fails or a finding nobody accepted",
                 "  2   the command line is wrong",
                 "  3   a task, an input or an edition could not be read; the reasons are listed",
                 "  69  the service could not start",

@@ -5,8 +5,8 @@ public final class ExitCode {
     /** The command did what was asked. */
     public static final int OK = 0;
     /**
-     * The command ran; an assessed task has no recommended process, some of many tasks were refused, or a checked edition
-     * has errors.
+     * The command ran; an assessed task has no recommended process, some of many tasks were refused, or an edition has
+     * errors, a case that fails or a finding that nobody accepted.
      */
     public static final int FINDINGS = 1;
     /** The command line itself is wrong. */

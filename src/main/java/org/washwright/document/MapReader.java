@@ -44,7 +44,9 @@ public final class MapReader {
 
     /** The value under a key. */
     public Optional<Node> get(String key) {
-        known.add(key);
+        if (!known.contains(key)) {
+            known.add(key);
+        }
         return map.get(key);
     }
 

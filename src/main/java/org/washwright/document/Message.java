@@ -54,6 +54,11 @@ public enum Message {
             ERROR,
             "\"{value}\" is not a component cleanliness code: {0}",
             "Write for instance A(B-E17/F-G14/H-I4/J-K00)"),
+    BAD_LEVEL(ERROR, "\"{value}\" is not a product cleanliness level: {0}", "Write for instance 200B, 100 or A/10"),
+    BAD_REST(
+            ERROR,
+            "\"{value}\" can't be said of the rest",
+            "Write \"rest: not applicable\", or leave it out where the rest is not known"),
     LIST_TOO_LONG(
             ERROR, "{value} {0}, at most {1} are allowed", "Keep those that differ in what they ask of the process"),
     TEXT_TOO_LONG(ERROR, "this text is longer than {0} characters", "Shorten it"),
@@ -121,6 +126,8 @@ public enum Message {
     DUPLICATE_ID(ERROR, "\"{value}\" is used twice as {0}", "Ids are unique; the other one is at {1}"),
     REPLACED_TWICE(
             ERROR, "a term is replaced by \"{value}\", which is replaced itself", "Name the term that stands today"),
+    RESERVED_PROPERTY(
+            ERROR, "\"{value}\" is computed of every process", "Choose another name, or leave the property out"),
     UNKNOWN_KIND(ERROR, "\"{value}\" is no kind of term", "{0}"),
     UNKNOWN_REFERENCE(ERROR, "\"{value}\" is no {0}", "{1}"),
     PARENT_CYCLE(ERROR, "\"{value}\" is its own ancestor in the process tree", "Give it another parent"),
@@ -133,7 +140,23 @@ public enum Message {
             "the question tree comes back to \"{value}\"",
             "Lead every answer to a later question or a proposal"),
     TREE_UNREACHED(WARNING, "no answer leads to the question \"{value}\"", "Lead an answer to it or remove it"),
-    CASES_NOT_READ(WARNING, "reference cases are kept and hashed but not run yet", "Nothing to do"),
+
+    // reference cases, known findings and the grid
+    CASE_TASK(
+            ERROR,
+            "the case \"{value}\" needs exactly one of task and change",
+            "Write the task out under \"task\", or tell it by its difference under \"change\""),
+    CASE_EXPECTS_NOTHING(
+            ERROR,
+            "the case \"{value}\" expects nothing",
+            "Say under \"expect\" what must hold, for instance \"proposes\" or \"fires\""),
+    CASE_NO_SOURCE(
+            ERROR,
+            "the case \"{value}\" names no source",
+            "Name one under \"source\", or use the basis \"common practice\""),
+    CASE_POINTER(ERROR, "\"{value}\" leads nowhere in the task that is changed", "{0}"),
+    GRID_SHAPE(ERROR, "the grid: {0} (\"{value}\")", "See the edition format"),
+    CASE_CIRCLE(ERROR, "the case \"{value}\" is made from itself", "Let one of the cases write its task out"),
 
     // rules
     DRL_SYNTAX(ERROR, "this is not readable rule text: {0}", "Check the line against the rule language"),

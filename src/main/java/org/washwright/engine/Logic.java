@@ -8,12 +8,12 @@ import org.washwright.rule.Op;
 import org.washwright.task.Value;
 
 /** Three-valued truth of conditions over facts. Whatever is compared with something not applicable is false. */
-final class Logic {
+public final class Logic {
 
     private Logic() {}
 
     /** Truth of a condition of the pattern whose fact is {@code fact}, given the facts of earlier patterns. */
-    static Truth truth(Condition condition, Fact fact, List<Fact> earlier) {
+    public static Truth truth(Condition condition, Fact fact, List<Fact> earlier) {
         if (condition instanceof Condition.Test test) {
             return truth(test, fact, earlier);
         }
@@ -28,7 +28,7 @@ final class Logic {
     }
 
     /** Truth of one comparison. */
-    static Truth truth(Condition.Test test, Fact fact, List<Fact> earlier) {
+    public static Truth truth(Condition.Test test, Fact fact, List<Fact> earlier) {
         Value value = fact.value(test.field());
         if (test.operand() instanceof Condition.Operand.Number n) {
             return compare(value, test.op(), Value.number(n.si()));

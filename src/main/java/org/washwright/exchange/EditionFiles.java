@@ -46,7 +46,7 @@ public record EditionFiles(Map<String, byte[]> files) {
     private static final LocalDateTime BUNDLED = LocalDateTime.of(1980, 1, 2, 0, 0);
 
     private static final Pattern NAME = Pattern.compile(
-            "(edition|grading|assumptions)\\.yaml|(catalogue|trees|cases)/[A-Za-z0-9._-]{1,80}\\.yaml"
+            "(edition|grading|assumptions|known-findings|grid)\\.yaml|(catalogue|trees|cases)/[A-Za-z0-9._-]{1,80}\\.yaml"
                     + "|tables/[A-Za-z0-9._-]{1,80}\\.csv|rules/(?:[A-Za-z0-9._-]{1,80}/){0,4}[A-Za-z0-9._-]{1,80}\\.drl");
 
     private static final int END_SIGNATURE = 0x06054b50;

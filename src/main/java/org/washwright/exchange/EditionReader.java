@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.washwright.analysis.KnownFindingReader;
+import org.washwright.cases.CaseReader;
 import org.washwright.catalogue.Catalogue;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.DocumentReader;
@@ -12,6 +14,7 @@ import org.washwright.document.MapReader;
 import org.washwright.document.Message;
 import org.washwright.document.Node;
 import org.washwright.document.Place;
+import org.washwright.grid.GridPlanReader;
 import org.washwright.rule.Edition;
 import org.washwright.rule.FactTypes;
 import org.washwright.rule.Grading;
@@ -34,8 +37,20 @@ public final class EditionReader {
         this.ruleText = ruleText;
     }
 
-    /** What came of reading: the edition unless there was an error, and all that was found. */
-    public record Result(Optional<Edition> edition, Diagnostics diagnostics) {}
+    /**
+     * What came of reading.
+     *
+     * @param edition the edition, unless there was an error
+     * @param checks how it is to be checked
+     * @param diagnostics all that was found
+     */
+    public record Result(Optional<Edition> edition, Checks checks, Diagnostics diagnostics) {
+
+        /** Nothing came of it. */
+        public static Result failed(Diagnostics diagnostics) {
+            return new Result(Optional.empty(), Checks.NONE, diagnostics);
+        }
+    }
 
     /** Reads the files of an edition. */
     public Result read(EditionFiles files) {
@@ -65,14 +80,12 @@ public final class EditionReader {
         });
         List<Rule> rules = new RuleChecker(terms, diagnostics).check(written);
         Map<String, QuestionTree> trees = trees(files, terms, diagnostics);
-        Map<String, Edition.Assumption> assumptions = files.files().containsKey("assumptions.yaml")
-                ? document(files, "assumptions.yaml", diagnostics)
-                        .map(n -> assumptions(n, diagnostics))
-                        .orElse(Map.of())
-                : Map.of();
-        documents(files, "cases/", diagnostics).forEach(n -> diagnostics.add(Message.CASES_NOT_READ, n.place(), ""));
+        Map<String, Edition.Assumption> assumptions = optional(files, "assumptions.yaml", diagnostics)
+                .map(n -> assumptions(n, diagnostics))
+                .orElse(Map.of());
+        Map<String, Node> cases = named(files, CaseReader.FOLDER, diagnostics);
         if (diagnostics.hasErrors()) {
-            return new Result(Optional.empty(), diagnostics);
+            return Result.failed(diagnostics);
         }
         Edition unhashed = new Edition(
                 head.name(),
@@ -89,9 +102,23 @@ public final class EditionReader {
                 assumptions,
                 "",
                 files.textHash());
-        Map<String, byte[]> cases = new TreeMap<>(files.files());
-        cases.keySet().removeIf(name -> !name.startsWith("cases/"));
-        return new Result(Optional.of(MeaningHash.sign(unhashed, cases)), diagnostics);
+        Checks checks = new Checks(
+                CaseReader.read(cases, unhashed, diagnostics),
+                optional(files, KnownFindingReader.FILE, diagnostics)
+                        .map(n -> KnownFindingReader.read(n, unhashed, diagnostics))
+                        .orElse(List.of()),
+                optional(files, GridPlanReader.FILE, diagnostics)
+                        .flatMap(n -> GridPlanReader.read(n, unhashed, diagnostics)));
+        if (diagnostics.hasErrors()) {
+            return Result.failed(diagnostics);
+        }
+        Map<String, byte[]> caseBytes = new TreeMap<>(files.files());
+        caseBytes.keySet().removeIf(name -> !name.startsWith(CaseReader.FOLDER));
+        return new Result(Optional.of(MeaningHash.sign(unhashed, caseBytes)), checks, diagnostics);
+    }
+
+    private static Optional<Node> optional(EditionFiles files, String name, Diagnostics diagnostics) {
+        return files.files().containsKey(name) ? document(files, name, diagnostics) : Optional.empty();
     }
 
     private static Optional<Node> document(EditionFiles files, String name, Diagnostics diagnostics) {
@@ -104,10 +131,14 @@ public final class EditionReader {
     }
 
     private static List<Node> documents(EditionFiles files, String folder, Diagnostics diagnostics) {
-        List<Node> nodes = new ArrayList<>();
+        return List.copyOf(named(files, folder, diagnostics).values());
+    }
+
+    private static Map<String, Node> named(EditionFiles files, String folder, Diagnostics diagnostics) {
+        Map<String, Node> nodes = new TreeMap<>();
         files.files().forEach((name, bytes) -> {
             if (name.startsWith(folder)) {
-                DocumentReader.read(name, bytes, diagnostics).ifPresent(nodes::add);
+                DocumentReader.read(name, bytes, diagnostics).ifPresent(node -> nodes.put(name, node));
             }
         });
         return nodes;

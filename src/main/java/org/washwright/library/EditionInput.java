@@ -3,7 +3,6 @@ package org.washwright.library;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.Message;
 import org.washwright.document.Place;
@@ -38,7 +37,7 @@ public final class EditionInput {
             return read(files(path, diagnostics), diagnostics);
         } catch (IOException e) {
             diagnostics.add(Message.UNREADABLE, Place.ofFile(path.toString()), path.toString());
-            return new EditionReader.Result(Optional.empty(), diagnostics);
+            return EditionReader.Result.failed(diagnostics);
         }
     }
 
@@ -52,7 +51,7 @@ public final class EditionInput {
             return read(PackedStarter.files(diagnostics), diagnostics);
         } catch (IOException e) {
             diagnostics.add(Message.UNREADABLE, Place.ofFile(STARTER.toString()), STARTER.toString());
-            return new EditionReader.Result(Optional.empty(), diagnostics);
+            return EditionReader.Result.failed(diagnostics);
         }
     }
 }

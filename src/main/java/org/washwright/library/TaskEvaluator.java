@@ -75,6 +75,11 @@ public final class TaskEvaluator {
         return edition;
     }
 
+    /** What answers for it: for whoever asks more of a task than its answer, such as which rules fired. */
+    public Assessor assessor() {
+        return assessor;
+    }
+
     /** Answers a task in YAML or JSON text. */
     public Evaluation evaluate(String task, Wishes wishes) {
         return evaluate(task.getBytes(StandardCharsets.UTF_8), wishes);

@@ -69,6 +69,25 @@ public record Edition(
         return rules.stream().filter(r -> r.id().equals(id)).findFirst();
     }
 
+    /** The same words with other rules, for whoever tries some of them alone. Its hashes are those of the whole. */
+    public Edition with(List<Rule> some) {
+        return new Edition(
+                name,
+                title,
+                language,
+                licence,
+                sources,
+                catalogue,
+                types,
+                some,
+                Levels.of(some).levels(),
+                trees,
+                grading,
+                assumptions,
+                meaningHash,
+                textHash);
+    }
+
     /** Rules over task, catalogue and conclusions. */
     public List<Rule> taskRules() {
         return rules.stream().filter(r -> !r.isLineRule()).toList();

@@ -32,9 +32,13 @@ record Contents(
     /** A planning value. */
     record Assumed(String label, String value, String source) {}
 
-    static Contents of(Edition edition) {
+    static Contents of(Edition edition, int cases) {
         return new Contents(
-                edition.licence(), counts(edition), sources(edition), TreeView.all(edition), assumptions(edition));
+                edition.licence(),
+                counts(edition, cases),
+                sources(edition),
+                TreeView.all(edition),
+                assumptions(edition));
     }
 
     /** How many sources were cited from memory. */
@@ -42,7 +46,7 @@ record Contents(
         return sources.stream().filter(s -> !s.seen()).count();
     }
 
-    private static List<Count> counts(Edition edition) {
+    private static List<Count> counts(Edition edition, int cases) {
         Catalogue catalogue = edition.catalogue();
         List<Count> counts = new ArrayList<>();
         List<String> tables = edition.rules().stream()
@@ -70,6 +74,7 @@ record Contents(
                     kind.getValue(), catalogue.ofKind(kind.getKey()).size(), "/glossary#kind-" + kind.getKey()));
         }
         counts.add(new Count("question trees", edition.trees().size(), "/trees"));
+        counts.add(new Count("reference cases", cases, "/cases"));
         return counts;
     }
 

@@ -8,6 +8,7 @@ import org.washwright.document.DocumentReader;
 import org.washwright.document.Node;
 import org.washwright.document.Severity;
 import org.washwright.drools.DrlReader;
+import org.washwright.exchange.Checks;
 import org.washwright.exchange.EditionFiles;
 import org.washwright.exchange.EditionReader;
 import org.washwright.rule.Edition;
@@ -19,9 +20,16 @@ import org.washwright.rule.Edition;
  * @param title what a reader calls it
  * @param textHash hash of the files
  * @param edition the content, unless there is an error
+ * @param checks how it is to be checked
  * @param diagnostics everything found
  */
-record Reading(String name, String title, String textHash, Optional<Edition> edition, List<Diagnostic> diagnostics) {
+record Reading(
+        String name,
+        String title,
+        String textHash,
+        Optional<Edition> edition,
+        Checks checks,
+        List<Diagnostic> diagnostics) {
 
     /** Name of a rulebook whose files do not tell it. */
     static final String UNNAMED = "unnamed";
@@ -37,6 +45,7 @@ record Reading(String name, String title, String textHash, Optional<Edition> edi
                 title.isBlank() ? "Untitled" : title.substring(0, Math.min(TITLE_LENGTH, title.length())),
                 files.textHash(),
                 result.edition(),
+                result.checks(),
                 result.diagnostics().all());
     }
 

@@ -97,9 +97,15 @@ class RulebookPages {
         return Templates.overview(
                 edition,
                 EditionSentence.of(edition, editions.current(caller.workspaceId())),
-                editions.reading(caller.workspaceId(), id).edition().map(Contents::of),
+                contents(id),
                 steps(edition),
                 refusal);
+    }
+
+    private Optional<Contents> contents(UUID id) {
+        Reading reading = editions.reading(caller.workspaceId(), id);
+        return reading.edition()
+                .map(e -> Contents.of(e, reading.checks().cases().size()));
     }
 
     /**

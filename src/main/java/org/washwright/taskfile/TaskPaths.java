@@ -90,6 +90,7 @@ final class TaskPaths {
                     .filter(a -> !a.computed())
                     .map(Attribute::name)
                     .forEach(name -> known.add(prefix + name));
+            known.add(prefix + Group.REST);
         }
         return known;
     }

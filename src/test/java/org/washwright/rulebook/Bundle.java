@@ -37,6 +37,13 @@ public final class Bundle {
         return new Bundle(changed);
     }
 
+    /** The same without a file. */
+    public Bundle without(String path) {
+        Map<String, byte[]> changed = new TreeMap<>(files);
+        changed.remove(path);
+        return new Bundle(changed);
+    }
+
     /** The text of a file. */
     public String text(String path) {
         return new String(files.get(path), StandardCharsets.UTF_8);

@@ -1,0 +1,124 @@
+package org.washwright.analysis;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.washwright.document.Diagnostics;
+import org.washwright.document.Place;
+import org.washwright.quantity.Dimension;
+import org.washwright.quantity.ExactText;
+import org.washwright.quantity.Quantities;
+import org.washwright.rule.Condition;
+import org.washwright.rule.Edition;
+import org.washwright.rule.FactTypes;
+import org.washwright.task.Attribute;
+import org.washwright.task.FieldType;
+import org.washwright.task.Given;
+import org.washwright.task.Value;
+
+/** Values worth trying for an attribute: every term, and of numbers those at and around what rules ask for. */
+final class Choices {
+
+    private static final List<String> SIZE_CLASSES =
+            List.of("B", "C", "D", "E", "F", "G", "H", "I", "J", "K", "L", "M", "N");
+
+    /** Steps from a usual value of a quantity that starts at zero. */
+    private static final double[] FACTORS = {1, 3, 0.3, 10, 0.1, 100, 0.01, 1e4, 1e-4};
+
+    /** Steps from a usual value of a scale. */
+    private static final double[] STEPS = {0, -5, 10, -20, 40, -60, 120, 400, -400};
+
+    private final Edition edition;
+    private final Map<String, TreeSet<Double>> thresholds = new TreeMap<>();
+
+    Choices(Edition edition) {
+        this.edition = edition;
+        edition.rules()
+                .forEach(r -> r.patterns()
+                        .forEach(p -> p.condition().tests().forEach(t -> {
+                            if (t.operand() instanceof Condition.Operand.Number n) {
+                                thresholds
+                                        .computeIfAbsent(
+                                                p.type().name() + "/"
+                                                        + t.field().name(),
+                                                k -> new TreeSet<>())
+                                        .add(n.si());
+                            }
+                        })));
+    }
+
+    /** Values for a place in a task, the most telling first. */
+    List<Given> of(TaskEdit edit) {
+        Attribute attribute = edit.attribute();
+        List<Given> out = new ArrayList<>();
+        if (attribute.type() instanceof FieldType.TermType t) {
+            List<String> terms = t.isFlag()
+                    ? List.of(FieldType.YES, FieldType.NO)
+                    : List.copyOf(new TreeSet<>(edition.terms(t.kind())));
+            terms.forEach(id -> out.add(Given.of(Value.term(id), edit.pointer())));
+        } else if (attribute.type() instanceof FieldType.NumberType n) {
+            numbers(edit, n.dimension()).forEach(v -> out.add(Given.of(Value.number(v), edit.pointer())));
+        } else {
+            SIZE_CLASSES.forEach(c -> {
+                String code = "A(" + c + "00)";
+                out.add(new Given(Value.term(code), edit.pointer(), "", false, code));
+            });
+        }
+        out.add(Given.of(Value.NOT_APPLICABLE, edit.pointer()));
+        return out;
+    }
+
+    private Set<Double> numbers(TaskEdit edit, Dimension dimension) {
+        Map<Double, Boolean> out = new LinkedHashMap<>();
+        String key = edit.group()
+                .map(g -> g.factType() + "/" + edit.attribute().name())
+                .orElse(FactTypes.declared(edit.attribute().name()) + "/value");
+        for (double t : thresholds.getOrDefault(key, new TreeSet<>())) {
+            out.put(t, true);
+            out.put(beside(t, dimension, 1), true);
+            out.put(beside(t, dimension, -1), true);
+        }
+        double usual = read(dimension.example(), dimension);
+        boolean fromZero = Quantities.lowest(dimension) == 0;
+        double unit = fromZero ? 0 : read(ExactText.of(usual, dimension), dimension);
+        for (int i = 0; i < FACTORS.length; i++) {
+            out.put(fromZero ? usual * FACTORS[i] : unit + STEPS[i], true);
+        }
+        out.keySet().removeIf(v -> v < Quantities.lowest(dimension) || dimension == Dimension.TEMPERATURE && v < 0);
+        // Only what can be written and read back is worth trying.
+        Set<Double> written = new java.util.LinkedHashSet<>();
+        out.keySet().forEach(v -> written.add(snapped(v, dimension)));
+        return written;
+    }
+
+    /** The next value above or below that one would write: a step in its third figure. */
+    static double beside(double si, Dimension dimension, int direction) {
+        if (dimension == Dimension.DATE) {
+            return si + direction;
+        }
+        double amount = Quantities.fromSi(si, dimension.defaultUnit(), dimension);
+        double step = amount == 0 ? 0.01 : Math.pow(10, Math.floor(Math.log10(Math.abs(amount))) - 2);
+        return toSi(amount + direction * step, dimension);
+    }
+
+    /** The value with four figures. */
+    static double snapped(double si, Dimension dimension) {
+        return dimension == Dimension.DATE
+                ? Math.rint(si)
+                : toSi(Quantities.fromSi(si, dimension.defaultUnit(), dimension), dimension);
+    }
+
+    private static double toSi(double amount, Dimension dimension) {
+        java.math.BigDecimal rounded = new java.math.BigDecimal(amount).round(new java.math.MathContext(4));
+        return Quantities.toSi(rounded.toPlainString(), dimension.defaultUnit(), dimension) + 0.0;
+    }
+
+    private static double read(String text, Dimension dimension) {
+        return Quantities.read(text, dimension, Place.ofFile("-"), new Diagnostics())
+                .orElseThrow();
+    }
+}

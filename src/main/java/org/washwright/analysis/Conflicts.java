@@ -1,0 +1,114 @@
+package org.washwright.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.washwright.assessment.Assessor;
+import org.washwright.assessment.Outcome;
+import org.washwright.assessment.RefusedTask;
+import org.washwright.assessment.Wishes;
+import org.washwright.line.ProcessLine;
+import org.washwright.rule.Effect;
+import org.washwright.rule.Rule;
+
+/** Pairs of rules that leave no value for a parameter on some task, without a third. */
+final class Conflicts {
+
+    private final Assessor assessor;
+    private final Implication implication;
+    private final WitnessSearch search;
+    private final String asOf;
+
+    Conflicts(Assessor assessor, Implication implication, WitnessSearch search, String asOf) {
+        this.assessor = assessor;
+        this.implication = implication;
+        this.search = search;
+        this.asOf = asOf;
+    }
+
+    /** True when two limits on the same parameter of the same stage leave nothing between them. */
+    static boolean closed(Effect.Limit a, Effect.Limit b) {
+        boolean same = a.max() != b.max()
+                && a.parameter().equals(b.parameter())
+                && a.stage().equals(b.stage());
+        if (!same || !(a.bound() instanceof Effect.Bound.Literal x) || !(b.bound() instanceof Effect.Bound.Literal y)) {
+            return false;
+        }
+        return a.max() ? x.si() < y.si() : y.si() < x.si();
+    }
+
+    private static boolean mayClose(Effect.Limit a, Effect.Limit b) {
+        boolean literal = a.bound() instanceof Effect.Bound.Literal && b.bound() instanceof Effect.Bound.Literal;
+        boolean same = a.max() != b.max()
+                && a.parameter().equals(b.parameter())
+                && a.stage().equals(b.stage());
+        return literal ? closed(a, b) : same;
+    }
+
+    /** All findings among rules that can fire. */
+    List<Finding> findings(List<Rule> alive) {
+        List<Finding> out = new ArrayList<>();
+        for (int i = 0; i < alive.size(); i++) {
+            for (int j = i + 1; j < alive.size(); j++) {
+                conflict(alive.get(i), alive.get(j)).ifPresent(out::add);
+            }
+        }
+        return out;
+    }
+
+    private Optional<Finding> conflict(Rule a, Rule b) {
+        for (Effect x : a.effects()) {
+            for (Effect y : b.effects()) {
+                if (x instanceof Effect.Limit l && y instanceof Effect.Limit m && mayClose(l, m)) {
+                    TreeSet<String> both = new TreeSet<>(implication.about(a, l.target()));
+                    both.retainAll(implication.about(b, m.target()));
+                    Optional<Finding> found = both.isEmpty() ? Optional.empty() : shown(a, b, both, l);
+                    if (found.isPresent()) {
+                        return found;
+                    }
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Finding> shown(Rule a, Rule b, TreeSet<String> processes, Effect.Limit limit) {
+        return search.fires(
+                        List.of(a, b), found -> process(found, a, b, processes).isPresent())
+                .map(found -> {
+                    String process = process(found, a, b, processes).orElseThrow();
+                    String name = assessor.edition().catalogue().name("process", process);
+                    return new Finding(
+                            Finding.Kind.CONFLICT,
+                            List.of(a.id(), b.id()),
+                            a.place(),
+                            a.id() + " and " + b.id() + " leave no " + limit.parameter() + " for " + name
+                                    + " when both fire.",
+                            Optional.of(found.task()),
+                            Optional.empty());
+                });
+    }
+
+    /** A process whose line falls out by these two rules and no other. */
+    private Optional<String> process(WitnessSearch.Found found, Rule a, Rule b, TreeSet<String> processes) {
+        Outcome outcome;
+        try {
+            outcome = assessor.outcome(Variants.closed(found.task()), Wishes.on(asOf));
+        } catch (RefusedTask e) {
+            return Optional.empty();
+        }
+        return outcome.lines().stream()
+                .filter(l -> processes.contains(l.process().id()))
+                .filter(l -> l.refusals().stream().anyMatch(v -> by(outcome, v).equals(List.of(a.id(), b.id()))))
+                .map(l -> l.process().id())
+                .findFirst();
+    }
+
+    private static List<String> by(Outcome outcome, ProcessLine.Verdict verdict) {
+        return List.copyOf(new TreeSet<>(outcome.firings().stream()
+                .filter(f -> verdict.firings().contains(f.n()))
+                .map(f -> f.rule().id())
+                .toList()));
+    }
+}

@@ -1,0 +1,129 @@
+package org.washwright.analysis;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.IntConsumer;
+import org.washwright.assessment.Assessor;
+import org.washwright.engine.sweep.SweepInference;
+import org.washwright.rule.Edition;
+import org.washwright.rule.Rule;
+
+/** Looks for faults between the rules of an edition. */
+public final class Examiner {
+
+    /** Tasks tried for one question unless somebody asks for more. */
+    public static final int USUAL_BUDGET = 2_000;
+
+    /** Property of conclusions that names what they exclude. */
+    private static final String EXCLUDES = "excludes";
+
+    /** A line is composed anew for each task tried, which costs about this many tries of a rule over the task. */
+    private static final int COST_OF_A_LINE = 5;
+
+    private final Edition edition;
+    private final String asOf;
+    private final int budget;
+    private final Space space;
+    private final Choices choices;
+    private final Assessor assessor;
+
+    /**
+     * An examiner.
+     *
+     * @param asOf date for which law is read, ISO 8601
+     * @param budget most tasks tried for one question
+     */
+    public Examiner(Edition edition, String asOf, int budget) {
+        this.edition = edition;
+        this.asOf = asOf;
+        this.budget = budget;
+        this.space = new Space(edition);
+        this.choices = new Choices(edition);
+        this.assessor = Assessor.of(edition, SweepInference.factory());
+    }
+
+    /**
+     * Looks at all rules.
+     *
+     * @param known findings that the edition's authors have accepted
+     */
+    public Examination examine(List<KnownFinding> known) {
+        return examine(known, done -> {});
+    }
+
+    /** The same, telling how many rules have been looked at. */
+    public Examination examine(List<KnownFinding> known, IntConsumer progress) {
+        Map<String, List<Example>> examples = new TreeMap<>();
+        List<Finding> findings = new ArrayList<>();
+        List<Rule> alive = new ArrayList<>();
+        Deadness deadness = new Deadness(edition, space);
+        for (Rule rule : edition.rules()) {
+            Optional<String> why = deadness.of(rule);
+            List<Example> found = why.isPresent() ? List.of() : examples(rule);
+            examples.put(rule.id(), found);
+            progress.accept(examples.size());
+            if (!found.isEmpty()) {
+                alive.add(rule);
+                continue;
+            }
+            findings.add(why.map(w -> unfired(Finding.Kind.DEAD, rule, rule.id() + " can never fire: " + w + "."))
+                    .orElseGet(() -> unfired(
+                            Finding.Kind.NOT_DECIDED,
+                            rule,
+                            "Among " + budget + " tasks none was found on which " + rule.id()
+                                    + " fires, and nothing proves that there is none.")));
+        }
+        findings.addAll(between(alive));
+        List<Finding> said = findings.stream()
+                .map(f -> known.stream()
+                        .filter(k -> k.fits(f))
+                        .findFirst()
+                        .map(k -> f.accepted(k.why()))
+                        .orElse(f))
+                .sorted(Comparator.comparing((Finding f) -> f.accepted().isPresent())
+                        .thenComparing(Finding::kind)
+                        .thenComparing(f -> f.rules().toString()))
+                .toList();
+        return new Examination(said, examples, budget);
+    }
+
+    /** Examples of one rule; none when no task was found on which it fires. */
+    public List<Example> examples(Rule rule) {
+        return new ExampleSearch(edition, choices, search(rule.isLineRule()), asOf).of(rule);
+    }
+
+    /** Findings about one rule, by itself and beside every other: what an author asks after each change. */
+    public List<Finding> about(Rule rule) {
+        Optional<String> why = new Deadness(edition, space).of(rule);
+        if (why.isPresent()) {
+            return List.of(unfired(Finding.Kind.DEAD, rule, rule.id() + " can never fire: " + why.get() + "."));
+        }
+        List<Finding> out = new ArrayList<>();
+        for (Rule other : edition.rules()) {
+            if (!other.id().equals(rule.id())) {
+                out.addAll(between(List.of(rule, other)));
+            }
+        }
+        return out;
+    }
+
+    /** Findings about pairs among rules that can fire. */
+    private List<Finding> between(List<Rule> alive) {
+        Implication implication = new Implication(edition, space);
+        List<Finding> out = new ArrayList<>(new Pairs(edition, implication, search(false), EXCLUDES).findings(alive));
+        out.addAll(new Conflicts(assessor, implication, search(false), asOf).findings(alive));
+        return out;
+    }
+
+    private WitnessSearch search(boolean lines) {
+        return new WitnessSearch(edition, choices, asOf, lines ? budget / COST_OF_A_LINE : budget);
+    }
+
+    private static Finding unfired(Finding.Kind kind, Rule rule, String words) {
+        return new Finding(kind, List.of(rule.id()), rule.place(), words, Optional.empty(), Optional.empty());
+    }
+}

@@ -1,0 +1,129 @@
+package org.washwright.analysis;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.washwright.assessment.Assessor;
+import org.washwright.assessment.Outcome;
+import org.washwright.assessment.RefusedTask;
+import org.washwright.assessment.Wishes;
+import org.washwright.document.Diagnostics;
+import org.washwright.document.Place;
+import org.washwright.engine.FactBase;
+import org.washwright.engine.FactBuilder;
+import org.washwright.engine.Firing;
+import org.washwright.engine.Firings;
+import org.washwright.engine.Inference;
+import org.washwright.engine.sweep.SweepInference;
+import org.washwright.quantity.Dimension;
+import org.washwright.quantity.Quantities;
+import org.washwright.rule.Edition;
+import org.washwright.rule.Effect;
+import org.washwright.rule.Levels;
+import org.washwright.rule.Rule;
+import org.washwright.task.CleaningTask;
+import org.washwright.task.Value;
+
+/** Tries tasks on a few rules and on what those hang on alone, and counts the tries. */
+final class Probe {
+
+    private final Edition part;
+    private final List<String> wanted;
+    private final boolean lines;
+    private final Wishes wishes;
+    private final Value date;
+    private final Inference taskRules;
+    private final Assessor assessor;
+    private int tries;
+
+    /**
+     * A probe.
+     *
+     * @param rules the rules looked at
+     * @param asOf date for which law is read, ISO 8601
+     */
+    Probe(Edition edition, List<Rule> rules, String asOf) {
+        this.lines = rules.stream().anyMatch(Rule::isLineRule);
+        this.part = edition.with(List.copyOf(cone(edition, rules, lines)));
+        this.wanted = rules.stream().map(Rule::id).toList();
+        this.wishes = Wishes.on(asOf);
+        this.date = Quantities.read(asOf, Dimension.DATE, Place.ofFile("-"), new Diagnostics())
+                .map(Value::number)
+                .orElse(Value.UNKNOWN);
+        this.taskRules = lines ? null : SweepInference.factory().prepare(part.taskRules(), part.levels(), part.types());
+        this.assessor = lines ? Assessor.of(part, SweepInference.factory()) : null;
+    }
+
+    /**
+     * What a task made of the rules.
+     *
+     * @param facts facts of the task, conclusions included
+     * @param firings firings of the wanted rules alone
+     */
+    record Seen(FactBase facts, List<Firing> firings) {
+        boolean fires(String rule) {
+            return firings.stream().anyMatch(f -> f.certain() && f.rule().id().equals(rule));
+        }
+
+        boolean silent(String rule) {
+            return firings.stream().noneMatch(f -> f.rule().id().equals(rule));
+        }
+    }
+
+    /** Rules and all that they hang on: what concludes for them and, for rules over lines, what shapes a line. */
+    private static Collection<Rule> cone(Edition edition, List<Rule> rules, boolean lines) {
+        TreeSet<String> ids = new TreeSet<>();
+        List<Rule> open = new ArrayList<>(rules);
+        if (lines) {
+            edition.rules().stream().filter(Probe::shapes).forEach(open::add);
+        }
+        TreeSet<String> known = new TreeSet<>();
+        edition.rules().forEach(r -> known.addAll(Levels.concluded(r)));
+        while (!open.isEmpty()) {
+            Rule rule = open.remove(open.size() - 1);
+            if (ids.add(rule.id())) {
+                var matched = Levels.matched(rule, known);
+                edition.rules().stream()
+                        .filter(r -> Levels.concluded(r).stream().anyMatch(matched::contains))
+                        .forEach(open::add);
+            }
+        }
+        return edition.rules().stream().filter(r -> ids.contains(r.id())).toList();
+    }
+
+    private static boolean shapes(Rule rule) {
+        return rule.effects().stream().anyMatch(e -> e instanceof Effect.Require || e instanceof Effect.RuleOut);
+    }
+
+    /** Tries a task; empty when its values contradict each other. */
+    Optional<Seen> see(CleaningTask task) {
+        tries++;
+        if (lines) {
+            try {
+                Outcome outcome = assessor.outcome(task, wishes);
+                return Optional.of(new Seen(outcome.facts(), wanted(outcome.firings())));
+            } catch (RefusedTask e) {
+                return Optional.empty();
+            }
+        }
+        Diagnostics diagnostics = new Diagnostics();
+        FactBase given = FactBuilder.build(task, part, java.util.Map.of(), date, diagnostics);
+        if (diagnostics.hasErrors()) {
+            return Optional.empty();
+        }
+        Inference.Inferred inferred = taskRules.run(given.all());
+        FactBase facts = given.with(inferred.conclusions());
+        return Optional.of(new Seen(facts, wanted(new Firings(part).of(inferred, facts, "", 1))));
+    }
+
+    private List<Firing> wanted(List<Firing> all) {
+        return all.stream().filter(f -> wanted.contains(f.rule().id())).toList();
+    }
+
+    /** Tasks tried so far. */
+    int tries() {
+        return tries;
+    }
+}

@@ -1,0 +1,101 @@
+package org.washwright.cases;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+import org.washwright.engine.Words;
+import org.washwright.quantity.Quantities;
+import org.washwright.quantity.Span;
+import org.washwright.rule.Edition;
+import org.washwright.rule.Effect;
+import org.washwright.rule.Rule;
+
+/** Puts expectations into words. */
+final class ExpectationWords {
+
+    private final Edition edition;
+
+    ExpectationWords(Edition edition) {
+        this.edition = edition;
+    }
+
+    String of(Expectation e) {
+        if (e instanceof Expectation.Stands s) {
+            return process(s.process()) + " is " + s.status().word();
+        }
+        if (e instanceof Expectation.RulesOut r) {
+            return process(r.process()) + " is ruled out" + by(r.by());
+        }
+        if (e instanceof Expectation.Cautions c) {
+            return "a caution of " + edition.catalogue().name("hazard", c.hazard())
+                    + c.process().map(p -> " for " + process(p)).orElse("") + by(c.by());
+        }
+        if (e instanceof Expectation.Asks a) {
+            return a.attribute() + " is asked for";
+        }
+        if (e instanceof Expectation.Verifies v) {
+            return "cleanliness is proven by " + edition.catalogue().name("test-method", v.method());
+        }
+        if (e instanceof Expectation.WindowIs w) {
+            return window(w);
+        }
+        if (e instanceof Expectation.StageOrder o) {
+            return process(o.process()) + " has in this order: "
+                    + String.join(", ", o.stages().stream().map(this::stage).toList());
+        }
+        if (e instanceof Expectation.Reacts r) {
+            return reacts(r);
+        }
+        Expectation.Says s = (Expectation.Says) e;
+        return rule(s.rule()) + " says " + s.verb() + ": " + s.detail() + about(s.about());
+    }
+
+    private String reacts(Expectation.Reacts r) {
+        String verb = switch (r.reaction()) {
+            case FIRES -> " fires";
+            case SILENT -> " does not fire";
+            case UNDECIDED -> " is undecided";
+        };
+        String on =
+                r.on().map(facts -> ", on exactly " + String.join(", ", facts)).orElse("");
+        return rule(r.rule()) + verb + about(r.about()) + on;
+    }
+
+    private String about(Optional<SortedSet<String>> about) {
+        return about.map(set -> set.isEmpty()
+                        ? ", of no process"
+                        : ", of exactly "
+                                + String.join(
+                                        "; ", set.stream().map(this::process).toList()))
+                .orElse("");
+    }
+
+    private String window(Expectation.WindowIs w) {
+        var parameter = edition.catalogue().parameters().get(w.parameter());
+        List<String> ends = new ArrayList<>();
+        w.min().ifPresent(v -> ends.add("from " + Quantities.write(v, parameter.dimension(), Words.GIVEN)));
+        w.max().ifPresent(v -> ends.add("up to " + Quantities.write(v, parameter.dimension(), Words.GIVEN)));
+        w.within().ifPresent((Span s) -> ends.add("within " + Quantities.write(s, parameter.dimension(), Words.GIVEN)));
+        return parameter.term().name() + " of " + stage(w.stage()) + " in " + process(w.process()) + ": "
+                + String.join(" ", ends);
+    }
+
+    private String stage(String id) {
+        return id.equals(Effect.StageRef.MAIN)
+                ? "the main cleaning"
+                : edition.catalogue().name("stage", id);
+    }
+
+    String process(String id) {
+        return edition.catalogue().name("process", id);
+    }
+
+    private String rule(String id) {
+        return id + edition.rule(id).map(Rule::title).map(t -> " (" + t + ")").orElse("");
+    }
+
+    private static String by(Optional<String> rule) {
+        return rule.map(r -> " by " + r).orElse("");
+    }
+}

@@ -1,0 +1,79 @@
+package org.washwright.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import org.washwright.analysis.Examiner;
+import org.washwright.analysis.Example;
+import org.washwright.analysis.Proposals;
+import org.washwright.document.Diagnostics;
+import org.washwright.document.Message;
+import org.washwright.document.Place;
+import org.washwright.exchange.EditionReader;
+import org.washwright.rule.Edition;
+import org.washwright.rule.Rule;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Proposes reference cases from the rules of an edition. */
+@Command(
+        name = "propose-cases",
+        mixinStandardHelpOptions = true,
+        description = "Writes cases for every rule: a task on which it fires and tasks at the edge of each of its"
+                + " conditions. Look at them before they count.")
+final class ProposeCases implements Callable<Integer> {
+
+    @CommandLine.Mixin
+    private EditionOptions options = new EditionOptions();
+
+    @Option(names = "--out", paramLabel = "FILE", description = "where they go (default: standard output)")
+    private Path file;
+
+    @Option(names = "--rule", paramLabel = "ID", description = "cases for these rules alone")
+    private List<String> only = List.of();
+
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter err = spec.commandLine().getErr();
+        Optional<EditionReader.Result> read = options.read(err);
+        if (read.isEmpty()) {
+            return ExitCode.UNREADABLE_INPUT;
+        }
+        Edition edition = read.get().edition().orElseThrow();
+        Examiner examiner = new Examiner(edition, options.asOf(), Examiner.USUAL_BUDGET);
+        Map<String, List<Example>> examples = new TreeMap<>();
+        edition.rules().stream()
+                .filter(r -> only.isEmpty() || only.contains(r.id()))
+                .forEach((Rule r) -> examples.put(r.id(), examiner.examples(r)));
+        String yaml = new Proposals(edition, options.asOf()).yaml(examples);
+        if (file == null) {
+            out.print(yaml);
+            out.flush();
+            return ExitCode.OK;
+        }
+        try {
+            Files.writeString(file, yaml);
+            return ExitCode.OK;
+        } catch (IOException e) {
+            Diagnostics diagnostics = new Diagnostics();
+            diagnostics.add(
+                    Message.OUTPUT_UNWRITABLE,
+                    Place.ofFile(file.toString()),
+                    file.toString(),
+                    String.valueOf(e.getMessage()));
+            DiagnosticText.write(diagnostics.all(), err);
+            return ExitCode.CANNOT_WRITE;
+        }
+    }
+}

@@ -1,0 +1,88 @@
+package org.washwright.coverage;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.washwright.assessment.Outcome;
+import org.washwright.engine.Fact;
+import org.washwright.engine.Logic;
+import org.washwright.engine.Truth;
+import org.washwright.line.ProcessLine;
+import org.washwright.rule.Condition;
+import org.washwright.rule.FactTypes;
+import org.washwright.rule.Pattern;
+import org.washwright.rule.Rule;
+import org.washwright.rule.Sign;
+
+/** Counts the outcomes of a rule's comparisons: each is asked of every fact that the patterns before it let come so far. */
+final class TestCounter {
+
+    private final Rule rule;
+    private final List<List<Condition.Test>> tests = new ArrayList<>();
+    private final List<List<long[]>> counts = new ArrayList<>();
+
+    TestCounter(Rule rule) {
+        this.rule = rule;
+        for (Pattern p : rule.patterns()) {
+            List<Condition.Test> own = p.condition().tests().toList();
+            tests.add(own);
+            counts.add(own.stream().map(t -> new long[Truth.values().length]).toList());
+        }
+    }
+
+    void count(Outcome outcome) {
+        if (!rule.isLineRule()) {
+            match(outcome.facts().all(), new ArrayList<>());
+            return;
+        }
+        for (ProcessLine line : outcome.lines()) {
+            List<Fact> shown = new ArrayList<>(outcome.facts().all());
+            shown.removeIf(f -> f.type().name().equals(FactTypes.PROCESS)
+                    && !f.id().equals("process/" + line.process().id()));
+            shown.addAll(line.facts());
+            match(shown, new ArrayList<>());
+        }
+    }
+
+    private void match(List<Fact> facts, List<Fact> tuple) {
+        int index = tuple.size();
+        if (index == rule.patterns().size()) {
+            return;
+        }
+        Pattern p = rule.patterns().get(index);
+        for (Fact fact : facts) {
+            if (!fact.type().name().equals(p.type().name())) {
+                continue;
+            }
+            for (int i = 0; i < tests.get(index).size(); i++) {
+                Truth truth = Logic.truth(tests.get(index).get(i), fact, tuple);
+                counts.get(index).get(i)[(fact.sure() ? truth : truth.and(Truth.UNDECIDED)).ordinal()]++;
+            }
+            if (p.sign() == Sign.POSITIVE && Logic.truth(p.condition(), fact, tuple) != Truth.FALSE) {
+                tuple.add(fact);
+                match(facts, tuple);
+                tuple.remove(index);
+            }
+        }
+        if (p.sign() != Sign.POSITIVE) {
+            tuple.add(null);
+            match(facts, tuple);
+            tuple.remove(index);
+        }
+    }
+
+    List<TestCoverage> counts() {
+        List<TestCoverage> out = new ArrayList<>();
+        for (int i = 0; i < tests.size(); i++) {
+            for (int j = 0; j < tests.get(i).size(); j++) {
+                long[] n = counts.get(i).get(j);
+                out.add(new TestCoverage(
+                        i,
+                        tests.get(i).get(j),
+                        n[Truth.TRUE.ordinal()],
+                        n[Truth.FALSE.ordinal()],
+                        n[Truth.UNDECIDED.ordinal()]));
+            }
+        }
+        return out;
+    }
+}
