@@ -111,6 +111,14 @@ public final class TaskWriter {
                 && !READ_AS_SOMETHING_ELSE.matcher(text).matches();
         return plain
                 ? text
-                : '"' + text.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", "\\n") + '"';
+                : '"' + escaped(text) + '"';
+    }
+
+    private static String escaped(String text) {
+        return text.replace("\\", "\\\\")
+                .replace("\"", "\\\"")
+                .replace("\n", "\\n")
+                .replace("\r", "\\r")
+                .replace("\t", "\\t");
     }
 }

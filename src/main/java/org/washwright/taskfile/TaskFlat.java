@@ -3,9 +3,9 @@ package org.washwright.taskfile;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.washwright.document.Node;
 import org.washwright.task.Group;
+import org.washwright.task.TaskWriter;
 
 /** A task document taken apart into names and what is said of each, for tables. Words and units stay as they were given. */
 final class TaskFlat {
@@ -74,18 +74,6 @@ final class TaskFlat {
         if (value instanceof Node.ScalarNode scalar) {
             return scalar.text().isBlank() ? UNKNOWN : scalar.text();
         }
-        return inline(value);
-    }
-
-    private static String inline(Node value) {
-        if (value instanceof Node.MapNode map) {
-            return map.entries().stream()
-                    .map(e -> e.key() + ": " + inline(e.value()))
-                    .collect(Collectors.joining(", ", "{", "}"));
-        }
-        if (value instanceof Node.ListNode list) {
-            return list.items().stream().map(TaskFlat::inline).collect(Collectors.joining(", ", "[", "]"));
-        }
-        return YamlText.scalar(value.shown());
+        return TaskWriter.flow(TaskExport.data(value));
     }
 }

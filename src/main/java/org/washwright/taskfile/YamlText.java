@@ -1,16 +1,10 @@
 package org.washwright.taskfile;
 
-import com.fasterxml.jackson.core.io.JsonStringEncoder;
-import java.util.regex.Pattern;
 import org.washwright.document.Node;
+import org.washwright.task.TaskWriter;
 
 /** Writes a document as YAML that people like to read: one value a line, quotes only where they are needed. */
 final class YamlText {
-
-    /** What needs no quotes. */
-    private static final Pattern BARE = Pattern.compile("[A-Za-z0-9][A-Za-z0-9 ._/()²³µ°%·^+-]*(?<! )");
-
-    private static final Pattern NOTHING = Pattern.compile("(?i)null|~");
 
     private final StringBuilder out = new StringBuilder();
 
@@ -25,7 +19,7 @@ final class YamlText {
     private void block(Node node, String indent) {
         if (node instanceof Node.MapNode map && !map.entries().isEmpty()) {
             for (Node.Entry entry : map.entries()) {
-                out.append(indent).append(scalar(entry.key())).append(':');
+                out.append(indent).append(TaskWriter.flow(entry.key())).append(':');
                 below(entry.value(), indent);
             }
         } else if (node instanceof Node.ListNode list && !list.items().isEmpty()) {
@@ -66,22 +60,6 @@ final class YamlText {
     }
 
     private static String simple(Node node) {
-        if (node instanceof Node.MapNode) {
-            return "{}";
-        }
-        if (node instanceof Node.ListNode list) {
-            return "["
-                    + String.join(
-                            ", ",
-                            list.items().stream().map(i -> scalar(i.shown())).toList())
-                    + "]";
-        }
-        return scalar(node.shown());
-    }
-
-    static String scalar(String text) {
-        return BARE.matcher(text).matches() && !NOTHING.matcher(text).matches()
-                ? text
-                : '"' + new String(JsonStringEncoder.getInstance().quoteAsString(text)) + '"';
+        return TaskWriter.flow(TaskExport.data(node));
     }
 }

@@ -26,7 +26,7 @@ class FormRoundTripTest {
         for (Edition edition : List.of(Starter.edition(), SmallEdition.with(""))) {
             for (int seed = 0; seed < TASKS; seed++) {
                 CleaningTask task = new TaskMaker(new Random(seed), edition).task();
-                Node document = TaskDocument.of(task, edition.declaredAttributes());
+                Node document = TaskDocument.of(task, edition);
                 FormFields fields =
                         FormFields.ofJson(FormReader.read(document, edition).json());
                 byte[] saved = FormDocument.write(fields, edition);

@@ -37,7 +37,7 @@ class TaskFilesTest {
             TaskExport export = new TaskExport(edition);
             for (int seed = 0; seed < TASKS; seed++) {
                 CleaningTask task = new TaskMaker(new Random(seed), edition).task();
-                Node document = TaskDocument.of(task, edition.declaredAttributes());
+                Node document = TaskDocument.of(task, edition);
                 byte[] file = export.task(document, format);
                 assertEquals(
                         TaskDocument.said(task),
