@@ -109,9 +109,7 @@ public final class TaskWriter {
         boolean plain = PLAIN.matcher(text).matches()
                 && !text.endsWith(" ")
                 && !READ_AS_SOMETHING_ELSE.matcher(text).matches();
-        return plain
-                ? text
-                : '"' + escaped(text) + '"';
+        return plain ? text : '"' + escaped(text) + '"';
     }
 
     private static String escaped(String text) {

@@ -82,6 +82,7 @@ class TaskFilesTest {
                   - substrate: [carbon-steel, bearing-steel]
                     hardness: ">= 30 HRC"
                     porous: not applicable
+                    rest: not applicable
                 features: []
                 soils:
                   open: yes
@@ -95,7 +96,7 @@ class TaskFilesTest {
                   residue: "<= 20 mg/m2"
                   particleCode: A(B-E16/F-G12/H-I4/J-K00)
                 attributes:
-                  seal-in-place: no
+                  food-contact: no
                 """;
         Node document = DocumentReader.read("t.yaml", yaml, new Diagnostics()).orElseThrow();
         CleaningTask task = read(yaml.getBytes(StandardCharsets.UTF_8), TaskFormat.YAML, edition);
