@@ -70,12 +70,15 @@ final class Wanting {
     }
 
     /** What several attributes of one entry decide alike (hardness on three scales) is asked once. */
-    private static List<Wanted.First> first(List<Answer.Question> questions, Map<String, Wanted.Note> notes) {
+    private List<Wanted.First> first(List<Answer.Question> questions, Map<String, Wanted.Note> notes) {
         Set<String> said = new TreeSet<>();
         List<Wanted.First> first = new ArrayList<>();
         List<Wanted.First> besides = new ArrayList<>();
         for (Answer.Question q : questions) {
             String ref = q.attribute();
+            if (!isSaidInATask(ref)) {
+                continue;
+            }
             String why = notes.get(ref).text();
             if (said.add(ref.substring(0, Math.max(0, ref.lastIndexOf('/'))) + " " + q.firings() + why)) {
                 // Whether there are more of a kind is asked when those that are there are known.
@@ -91,6 +94,15 @@ final class Wanting {
             first.add(last, b);
         }
         return first;
+    }
+
+    /** False for what the edition leaves open of a process and for what a formula gives: nobody can say it of a task. */
+    private boolean isSaidInATask(String ref) {
+        int slash = ref.lastIndexOf('/');
+        return Group.byKey(ref).isPresent()
+                || facts.fact(ref.substring(0, Math.max(0, slash)))
+                        .filter(f -> isGiven(f, ref.substring(slash + 1)))
+                        .isPresent();
     }
 
     /** True for the reference that says what an entry of this list is. */

@@ -123,6 +123,11 @@ final class WorkbookWriter {
         }
         List<String> names =
                 new ArrayList<>(lines.stream().map(TaskForms.Line::path).toList());
+        head(sheet, HEAD, names.size(), Group.REST);
+        remark(sheet, 1, names.size(), "What of all that is left empty?");
+        remark(sheet, 2, names.size(), "\"not applicable\" says that none of it applies");
+        sheet.width(names.size(), 26);
+        names.add(Group.REST);
         cells.forEach((path, text) -> {
             int entry = TaskPaths.index(path);
             if (entry >= 0 && path.startsWith(group.key() + "/")) {
