@@ -173,6 +173,11 @@
 
   function prepare(part) {
     part.querySelectorAll('select[data-find]').forEach(search);
+    // A row added here is counted like those that came with the page.
+    var legend = part.matches && part.matches('.rows > li') && part.querySelector('legend');
+    if (legend && !/[0-9]$/.test(legend.textContent)) {
+      legend.textContent += ' ' + (Array.from(part.parentElement.children).indexOf(part) + 1);
+    }
   }
 
   // ---- What matters is asked anew a moment after each answer; places on the page are filled in, nothing typed is touched.

@@ -259,7 +259,7 @@ class TaskDeskTest {
                 .then()
                 .statusCode(200)
                 .body("**.find { it.@id == 'materials.0.hardness-note' }", containsString("acid pickling"))
-                .body("**.find { it.@'data-fold' == 'materials.0' }.@open.toString()", not(equalTo("")));
+                .body("**.find { it.@'data-fold' == 'materials.0-more' }.@open.toString()", not(equalTo("")));
         steel.put("materials.0.substrate", "brass");
         browser.post("/tasks/new", "/tasks/new", steel)
                 .then()
