@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.SelectOption;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -116,8 +117,13 @@ class CaseworkBrowserIT {
     }
 
     private static void choose(Page page, String name, String words) {
-        field(page, name).fill(words);
-        page.keyboard().press("Enter");
+        // A short list is a plain choice, a long one is searched.
+        if (page.locator("select[id='" + name + "']").count() > 0) {
+            page.locator("select[id='" + name + "']").selectOption(new SelectOption().setLabel(words));
+        } else {
+            field(page, name).fill(words);
+            page.keyboard().press("Enter");
+        }
     }
 
     private static Locator button(Page page, String name) {
