@@ -21,8 +21,11 @@ public final class Examiner {
     /** Property of conclusions that names what they exclude. */
     private static final String EXCLUDES = "excludes";
 
-    /** A line is composed anew for each task tried, which costs about this many tries of a rule over the task. */
-    private static final int COST_OF_A_LINE = 5;
+    /** Lines are composed anew for each task tried, so that rules over lines get this share of the tries. */
+    private static final int SHARE_OF_LINES = 5;
+
+    /** What no variant of a task has shown mostly can't be shown at all, so that it gets this share of the tries. */
+    private static final int SHARE_OF_THE_REST = 8;
 
     private final Edition edition;
     private final String asOf;
@@ -93,7 +96,8 @@ public final class Examiner {
 
     /** Examples of one rule; none when no task was found on which it fires. */
     public List<Example> examples(Rule rule) {
-        return new ExampleSearch(edition, choices, search(rule.isLineRule()), asOf).of(rule);
+        int tries = rule.isLineRule() ? budget / SHARE_OF_LINES : budget;
+        return new ExampleSearch(edition, choices, search(tries), search(tries / SHARE_OF_THE_REST), asOf).of(rule);
     }
 
     /** Findings about one rule, by itself and beside every other: what an author asks after each change. */
@@ -114,13 +118,13 @@ public final class Examiner {
     /** Findings about pairs among rules that can fire. */
     private List<Finding> between(List<Rule> alive) {
         Implication implication = new Implication(edition, space);
-        List<Finding> out = new ArrayList<>(new Pairs(edition, implication, search(false), EXCLUDES).findings(alive));
-        out.addAll(new Conflicts(assessor, implication, search(false), asOf).findings(alive));
+        List<Finding> out = new ArrayList<>(new Pairs(edition, implication, search(budget), EXCLUDES).findings(alive));
+        out.addAll(new Conflicts(assessor, implication, search(budget), asOf).findings(alive));
         return out;
     }
 
-    private WitnessSearch search(boolean lines) {
-        return new WitnessSearch(edition, choices, asOf, lines ? budget / COST_OF_A_LINE : budget);
+    private WitnessSearch search(int tries) {
+        return new WitnessSearch(edition, choices, asOf, tries);
     }
 
     private static Finding unfired(Finding.Kind kind, Rule rule, String words) {
