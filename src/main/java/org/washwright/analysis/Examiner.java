@@ -25,7 +25,7 @@ public final class Examiner {
     private static final int SHARE_OF_LINES = 5;
 
     /** What no variant of a task has shown mostly can't be shown at all, so that it gets this share of the tries. */
-    private static final int SHARE_OF_THE_REST = 8;
+    private static final int SHARE_OF_THE_REST = 4;
 
     private final Edition edition;
     private final String asOf;
