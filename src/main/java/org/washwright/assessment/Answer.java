@@ -108,8 +108,15 @@ public record Answer(
      * @param detail JSON pointer of what was given, the formula, the term, or the path through the tree
      * @param inputs attributes it was computed or read from
      * @param source source id or a short citation; empty when given by the user
+     * @param warnings where a formula was used beyond what it holds for
      */
-    public record Origin(String kind, String detail, List<String> inputs, String source) {}
+    public record Origin(String kind, String detail, List<String> inputs, String source, List<String> warnings) {
+        /** Keeps copies; answers of formula set 1 hold no warnings. */
+        public Origin {
+            inputs = List.copyOf(inputs);
+            warnings = warnings == null ? List.of() : List.copyOf(warnings);
+        }
+    }
 
     /**
      * One rule that fired on one set of facts, or that may fire once unknowns are known.

@@ -13,6 +13,7 @@ import org.washwright.engine.Fact;
 import org.washwright.engine.Firing;
 import org.washwright.engine.Origin;
 import org.washwright.engine.Words;
+import org.washwright.rule.Contact;
 import org.washwright.rule.Edition;
 import org.washwright.rule.FactTypes;
 import org.washwright.rule.Field;
@@ -58,12 +59,11 @@ final class FactCards {
         useInputs(facts);
         List<Answer.Fact> out = new ArrayList<>();
         for (Fact fact : facts) {
-            boolean process = fact.type().name().equals(FactTypes.PROCESS);
-            boolean stage = fact.type().name().equals(FactTypes.STAGE);
-            if ((!process && !stage) || matched.contains(fact.id())) {
+            boolean ofTask = !isOfEdition(fact);
+            if (ofTask || matched.contains(fact.id())) {
                 List<Answer.Attribute> attributes = new ArrayList<>();
                 fact.type().fields().values().stream()
-                        .filter(f -> shown(fact, f, process || stage))
+                        .filter(f -> shown(fact, f, ofTask))
                         .forEach(f -> attributes.add(attribute(fact, f)));
                 out.add(new Answer.Fact(
                         fact.id(),
@@ -92,9 +92,22 @@ final class FactCards {
         }
     }
 
-    private boolean shown(Fact fact, Field field, boolean onlyUsed) {
+    /** Processes, stages and what processes meet are there for every task; only those that a rule matched are shown. */
+    private static boolean isOfEdition(Fact fact) {
+        String type = fact.type().name();
+        return type.equals(FactTypes.PROCESS)
+                || type.equals(FactTypes.STAGE)
+                || Contact.byFactType(type).isPresent();
+    }
+
+    /** What was used, and all that was said of the task; what nobody said and no rule asked is left out. */
+    private boolean shown(Fact fact, Field field, boolean ofTask) {
         boolean path = !field.property().isEmpty();
-        return used.contains(fact.ref(field)) || (!path && !onlyUsed);
+        boolean said = fact.origin(field).kind() == Origin.Kind.GIVEN
+                || fact.origin(field).kind() == Origin.Kind.TREE
+                || fact.value(field).knowledge().equals("known")
+                || fact.value(field).knowledge().equals("range");
+        return used.contains(fact.ref(field)) || (!path && ofTask && said);
     }
 
     private String name(Fact fact) {
@@ -115,6 +128,7 @@ final class FactCards {
                 field.label(),
                 value,
                 fact.value(field).knowledge(),
-                new Answer.Origin(origin.kind().word(), origin.detail(), origin.inputs(), origin.source()));
+                new Answer.Origin(
+                        origin.kind().word(), origin.detail(), origin.inputs(), origin.source(), origin.warnings()));
     }
 }

@@ -13,9 +13,11 @@ import org.washwright.engine.FactBase;
 import org.washwright.engine.Firing;
 import org.washwright.line.Evidence;
 import org.washwright.line.ProcessLine;
+import org.washwright.rule.Contact;
 import org.washwright.rule.Edition;
 import org.washwright.rule.Effect;
 import org.washwright.rule.FactTypes;
+import org.washwright.rule.ProcessFigures;
 import org.washwright.task.Attribute;
 import org.washwright.task.Group;
 
@@ -139,12 +141,21 @@ final class Questions {
                     .get(fact.get().id().substring("attributes/".length()))
                     .question();
         }
-        Group group = Group.byFactType(fact.get().type().name()).orElse(null);
-        String question = group == null
-                ? name
-                : group.attribute(name).map(Attribute::question).orElse(name);
-        boolean several = group != null && group.isList();
-        return several ? Headlines.capital(fact.get().name()) + ": " + question : question;
+        String type = fact.get().type().name();
+        Optional<Group> group = Group.byFactType(type);
+        String question = attribute(type, name).map(Attribute::question).orElse(name);
+        boolean single = group.isPresent() && !group.get().isList();
+        return single ? question : Headlines.capital(fact.get().name()) + ": " + question;
+    }
+
+    private static Optional<Attribute> attribute(String type, String name) {
+        Optional<Group> group = Group.byFactType(type);
+        if (group.isPresent()) {
+            return group.get().attribute(name);
+        }
+        List<Attribute> computed =
+                Contact.byFactType(type).map(Contact::attributes).orElse(ProcessFigures.ALL);
+        return computed.stream().filter(a -> a.name().equals(name)).findFirst();
     }
 
     private String consequence(String ref) {

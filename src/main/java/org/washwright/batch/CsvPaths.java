@@ -74,6 +74,7 @@ final class CsvPaths {
                     .filter(a -> !a.computed())
                     .map(Attribute::name)
                     .forEach(name -> known.add(prefix + name));
+            known.add(prefix + Group.REST);
         }
         return known;
     }

@@ -68,7 +68,11 @@ final class FormReader {
             FormFields before, Group group, String prefix, Optional<Node> node, Vocabulary vocabulary) {
         FormFields fields = before;
         if (node.isPresent() && node.get() instanceof MapNode map) {
+            boolean rest = map.get(Group.REST).isPresent();
             for (Attribute attribute : group.attributes()) {
+                if (rest && !attribute.computed() && map.get(attribute.name()).isEmpty()) {
+                    fields = fields.with(prefix + "." + attribute.name() + ".none", List.of("yes"));
+                }
                 fields = value(
                         fields,
                         prefix + "." + attribute.name(),

@@ -147,7 +147,8 @@ final class AnswerText {
         }
         Answer.Origin o = a.origin();
         String source = o.source().isEmpty() ? "" : ", " + o.source();
+        String warnings = o.warnings().isEmpty() ? "" : "; mind: " + String.join("; ", o.warnings());
         return ref + " = " + a.value() + " (" + o.kind() + (o.detail().isEmpty() ? "" : ": " + o.detail()) + source
-                + ")";
+                + warnings + ")";
     }
 }

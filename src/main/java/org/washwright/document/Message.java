@@ -54,6 +54,11 @@ public enum Message {
             ERROR,
             "\"{value}\" is not a component cleanliness code: {0}",
             "Write for instance A(B-E17/F-G14/H-I4/J-K00)"),
+    BAD_LEVEL(ERROR, "\"{value}\" is not a product cleanliness level: {0}", "Write for instance 200B, 100 or A/10"),
+    BAD_REST(
+            ERROR,
+            "\"{value}\" can't be said of the rest",
+            "Write \"rest: not applicable\", or leave it out where the rest is not known"),
     LIST_TOO_LONG(
             ERROR, "{value} {0}, at most {1} are allowed", "Keep those that differ in what they ask of the process"),
     TEXT_TOO_LONG(ERROR, "this text is longer than {0} characters", "Shorten it"),
@@ -109,6 +114,8 @@ public enum Message {
     DUPLICATE_ID(ERROR, "\"{value}\" is used twice as {0}", "Ids are unique; the other one is at {1}"),
     REPLACED_TWICE(
             ERROR, "a term is replaced by \"{value}\", which is replaced itself", "Name the term that stands today"),
+    RESERVED_PROPERTY(
+            ERROR, "\"{value}\" is computed of every process", "Choose another name, or leave the property out"),
     UNKNOWN_KIND(ERROR, "\"{value}\" is no kind of term", "{0}"),
     UNKNOWN_REFERENCE(ERROR, "\"{value}\" is no {0}", "{1}"),
     PARENT_CYCLE(ERROR, "\"{value}\" is its own ancestor in the process tree", "Give it another parent"),

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.washwright.catalogue.ProcessTerm;
+import org.washwright.catalogue.Setting;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.Message;
 import org.washwright.document.Place;
@@ -14,6 +15,7 @@ import org.washwright.rule.Edition;
 import org.washwright.rule.FactType;
 import org.washwright.rule.FactTypes;
 import org.washwright.rule.Field;
+import org.washwright.rule.ProcessFigures;
 import org.washwright.task.CleaningTask;
 import org.washwright.task.Entry;
 import org.washwright.task.FieldType;
@@ -24,16 +26,22 @@ import org.washwright.task.Value;
 /** Turns a task and an edition into facts: what was given, what the catalogue says of it, and what follows by formula. */
 public final class FactBuilder {
 
+    /** Start of the ids of processes. */
+    static final String PROCESS = "process/";
+
     /** End of the id of the fact that stands for what an open list may still hold. */
     public static final String OPEN = "/*";
 
+    private final CleaningTask task;
     private final Edition edition;
     private final Map<String, Value> assumptions;
     private final Value asOf;
     private final Diagnostics diagnostics;
     private final List<Fact> facts = new ArrayList<>();
 
-    private FactBuilder(Edition edition, Map<String, Value> assumptions, Value asOf, Diagnostics diagnostics) {
+    private FactBuilder(
+            CleaningTask task, Edition edition, Map<String, Value> assumptions, Value asOf, Diagnostics diagnostics) {
+        this.task = task;
         this.edition = edition;
         this.assumptions = assumptions;
         this.asOf = asOf;
@@ -60,16 +68,17 @@ public final class FactBuilder {
         Map<String, Value> assumptions = new java.util.TreeMap<>();
         edition.assumptions().forEach((id, a) -> assumptions.put(id, a.value()));
         assumptions.putAll(changed);
-        FactBuilder builder = new FactBuilder(edition, assumptions, asOf, diagnostics);
+        FactBuilder builder = new FactBuilder(task, edition, assumptions, asOf, diagnostics);
         for (Group group : Group.values()) {
-            builder.group(task, group);
+            builder.group(group);
         }
-        edition.catalogue().attributes().keySet().forEach(id -> builder.declared(task, id));
+        edition.catalogue().attributes().keySet().forEach(id -> builder.declared(id));
         edition.catalogue().leaves().forEach(builder::process);
+        builder.facts.addAll(new ContactFacts(edition, assumptions).of(builder.facts));
         return FactBase.of(builder.facts);
     }
 
-    private void group(CleaningTask task, Group group) {
+    private void group(Group group) {
         CleaningTask.Entries entries = task.entries(group);
         if (!group.isList()) {
             boolean silent = entries.entries().isEmpty() && group.appliesOnlyWhenGiven();
@@ -102,18 +111,24 @@ public final class FactBuilder {
                 given(draft, field, Optional.ofNullable(entry.given().get(field.name())));
             }
         }
-        for (Derivation d : Derivations.of(group)) {
-            Field field = type.field(d.attribute()).orElseThrow();
-            Derivation.Computed computed = d.compute(new Inputs(draft, entry));
-            draft.set(
-                    field,
-                    computed.value(),
-                    new Origin(Origin.Kind.COMPUTED, d.formula(), computed.inputs(), computed.further(), d.source()));
-            computed.contradiction()
-                    .ifPresent(words -> diagnostics.add(Message.CONTRADICTION, new Place("-", 0, 0, "/" + id), words));
-        }
         draft.paths(edition.catalogue());
+        derive(Derivations.of(group), inputs(draft, entry, Optional.empty()));
         return draft.fact(name(group, id, entry), sure);
+    }
+
+    private FormulaInputs inputs(FactDraft draft, Entry entry, Optional<Setting> setting) {
+        return new FormulaInputs(draft, entry, setting, facts, assumptions, asOf, task, edition.catalogue());
+    }
+
+    private void derive(List<Derivation> formulas, FormulaInputs inputs) {
+        FactDraft draft = inputs.draft();
+        for (Derivation d : formulas) {
+            Derivation.Computed computed = d.compute(inputs);
+            draft.set(draft.field(d.attribute()), computed.value(), Origin.computed(d.formula(), computed, d.source()));
+            computed.contradiction()
+                    .ifPresent(words ->
+                            diagnostics.add(Message.CONTRADICTION, new Place("-", 0, 0, "/" + draft.id()), words));
+        }
     }
 
     private static void given(FactDraft draft, Field field, Optional<Given> given) {
@@ -144,7 +159,7 @@ public final class FactBuilder {
                 : group.label() + " " + (Integer.parseInt(id.substring(id.indexOf('/') + 1)) + 1);
     }
 
-    private void declared(CleaningTask task, String id) {
+    private void declared(String id) {
         FactType type = edition.types().type(FactTypes.declared(id)).orElseThrow();
         FactDraft draft = new FactDraft("attributes/" + id, type);
         given(
@@ -157,14 +172,14 @@ public final class FactBuilder {
 
     private void process(ProcessTerm p) {
         FactType type = edition.types().type(FactTypes.PROCESS).orElseThrow();
-        FactDraft draft = new FactDraft("process/" + p.id(), type);
+        FactDraft draft = new FactDraft(PROCESS + p.id(), type);
         Origin self = new Origin(Origin.Kind.CATALOGUE, p.term().name(), List.of(), "");
         for (Field field : type.fields().values()) {
             if (field.name().equals("id")) {
                 draft.set(field, Value.term(p.id()), self);
             } else if (field.name().equals("node")) {
                 draft.set(field, new Value.AllOf(p.nodes()), self);
-            } else if (field.property().isEmpty()) {
+            } else if (field.property().isEmpty() && !isFigure(field)) {
                 String source = p.term().sources().getOrDefault(field.name(), "");
                 draft.set(
                         field,
@@ -173,62 +188,11 @@ public final class FactBuilder {
             }
         }
         draft.paths(edition.catalogue());
+        derive(Derivations.ofProcess(), inputs(draft, Entry.EMPTY, Optional.of(p.setting())));
         facts.add(draft.fact(p.term().name(), true));
     }
 
-    /** What a formula may read. */
-    private final class Inputs implements Derivation.Inputs {
-        private final FactDraft draft;
-        private final Entry entry;
-
-        Inputs(FactDraft draft, Entry entry) {
-            this.draft = draft;
-            this.entry = entry;
-        }
-
-        @Override
-        public Value own(String attribute) {
-            return draft.get(attribute);
-        }
-
-        @Override
-        public Value property(String attribute, String property) {
-            return draft.property(edition.catalogue(), attribute, property);
-        }
-
-        @Override
-        public Value asOf() {
-            return asOf;
-        }
-
-        @Override
-        public String code(String attribute) {
-            Given given = entry.given().get(attribute);
-            return given == null ? "" : given.code();
-        }
-
-        @Override
-        public Value given(String attribute) {
-            return entry.value(attribute);
-        }
-
-        @Override
-        public Value of(Group group, String attribute) {
-            return facts.stream()
-                    .filter(f -> f.id().equals(group.key()))
-                    .findFirst()
-                    .flatMap(f -> f.type().field(attribute).map(f::value))
-                    .orElse(Value.UNKNOWN);
-        }
-
-        @Override
-        public Value assumption(String id) {
-            return assumptions.getOrDefault(id, Value.UNKNOWN);
-        }
-
-        @Override
-        public String ref(String attribute) {
-            return draft.id() + "/" + attribute;
-        }
+    private static boolean isFigure(Field field) {
+        return ProcessFigures.ALL.stream().anyMatch(a -> a.name().equals(field.name()));
     }
 }

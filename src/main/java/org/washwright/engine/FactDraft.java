@@ -30,6 +30,15 @@ final class FactDraft {
         origins[field.slot()] = origin;
     }
 
+    Field field(String name) {
+        return type.field(name).orElseThrow();
+    }
+
+    /** True when the edition has such a field. */
+    boolean has(String name) {
+        return type.field(name).isPresent();
+    }
+
     Value get(String name) {
         return values[type.field(name).orElseThrow().slot()];
     }

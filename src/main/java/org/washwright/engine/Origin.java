@@ -1,6 +1,7 @@
 package org.washwright.engine;
 
 import java.util.List;
+import org.washwright.engine.derive.Derivation;
 
 /**
  * Where the value of an attribute comes from.
@@ -10,8 +11,10 @@ import java.util.List;
  * @param inputs references ({@code fact id/attribute}) of what it was made from
  * @param further references of what it would be made from too if that were known; never part of the value as it is
  * @param source citation; empty for what was given
+ * @param warnings where a formula was used beyond what it holds for, in words
  */
-public record Origin(Kind kind, String detail, List<String> inputs, List<String> further, String source) {
+public record Origin(
+        Kind kind, String detail, List<String> inputs, List<String> further, String source, List<String> warnings) {
 
     /** Ways in which a value can come to be. */
     public enum Kind {
@@ -38,12 +41,18 @@ public record Origin(Kind kind, String detail, List<String> inputs, List<String>
 
     /** An origin to which nothing further could add. */
     public Origin(Kind kind, String detail, List<String> inputs, String source) {
-        this(kind, detail, inputs, List.of(), source);
+        this(kind, detail, inputs, List.of(), source, List.of());
+    }
+
+    /** The origin of a value that a formula computed. */
+    static Origin computed(String formula, Derivation.Computed computed, String source) {
+        return new Origin(Kind.COMPUTED, formula, computed.inputs(), computed.further(), source, computed.warnings());
     }
 
     /** Keeps copies. */
     public Origin {
         inputs = List.copyOf(inputs);
         further = List.copyOf(further);
+        warnings = List.copyOf(warnings);
     }
 }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.washwright.rule.Condition;
+import org.washwright.rule.Contact;
 import org.washwright.rule.FactTypes;
 import org.washwright.rule.Field;
 import org.washwright.rule.Pattern;
@@ -45,7 +46,7 @@ final class Reading {
                 uses(p, fact, earlier, uses);
                 continue;
             }
-            group(p).ifPresent(uses::add);
+            group(p.type().name()).ifPresent(uses::add);
             p.condition().tests().forEach(t -> compared(t, earlier, uses));
             if (p.sign() == Sign.EXISTS) {
                 Truth wanted = match.certain() ? Truth.TRUE : Truth.UNDECIDED;
@@ -129,7 +130,7 @@ final class Reading {
 
     private void existence(Fact fact, Set<String> held) {
         if (isOpen(fact)) {
-            held.add(fact.id().substring(0, fact.id().length() - FactBuilder.OPEN.length()));
+            group(fact.type().name()).ifPresent(held::add);
         }
         for (Firing f : concludedBy.getOrDefault(fact.id(), List.of())) {
             held.addAll(f.held());
@@ -138,7 +139,7 @@ final class Reading {
 
     /** True for the fact that stands for what an open list may still hold. */
     private static boolean isOpen(Fact fact) {
-        return !fact.sure() && Group.byFactType(fact.type().name()).isPresent();
+        return !fact.sure() && group(fact.type().name()).isPresent();
     }
 
     /** What has to be found out so that a field is known: the field itself, or what it is made from. */
@@ -186,8 +187,11 @@ final class Reading {
                 .orElse(false);
     }
 
-    private static Optional<String> group(Pattern p) {
-        return Group.byFactType(p.type().name()).map(Group::key);
+    /** Key of the list that facts of this type come from, what a process meets included. */
+    private static Optional<String> group(String type) {
+        return Group.byFactType(type)
+                .or(() -> Contact.byFactType(type).map(Contact::group))
+                .map(Group::key);
     }
 
     private static List<Fact> tuple(Match match) {

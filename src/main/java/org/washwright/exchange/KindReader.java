@@ -16,6 +16,7 @@ import org.washwright.document.Place;
 import org.washwright.document.Similar;
 import org.washwright.quantity.Dimension;
 import org.washwright.quantity.Quantities;
+import org.washwright.rule.ProcessFigures;
 import org.washwright.task.FieldType;
 
 /** Reads the kinds of terms and what a term or an attribute can hold. */
@@ -41,7 +42,7 @@ final class KindReader {
             MapReader map = MapReader.of(e.value(), "a kind", diagnostics);
             Map<String, Property> properties = new LinkedHashMap<>();
             for (Node.Entry p : map.entries("properties")) {
-                property(p).ifPresent(x -> properties.put(x.id(), x));
+                property(e.key(), p).ifPresent(x -> properties.put(x.id(), x));
             }
             if (!e.key().matches("[a-z][a-z0-9-]{0,59}") || e.key().equals(FieldType.FLAG)) {
                 diagnostics.add(Message.BAD_ID, e.keyPlace(), e.key());
@@ -52,9 +53,13 @@ final class KindReader {
         file.noMore();
     }
 
-    private Optional<Property> property(Node.Entry e) {
+    private Optional<Property> property(String kind, Node.Entry e) {
         if (!e.key().matches("[a-z][A-Za-z0-9]{0,59}")) {
             diagnostics.add(Message.BAD_ID, e.keyPlace(), e.key());
+        }
+        if (kind.equals("process")
+                && ProcessFigures.ALL.stream().anyMatch(a -> a.name().equals(e.key()))) {
+            diagnostics.add(Message.RESERVED_PROPERTY, e.keyPlace(), e.key());
         }
         MapReader map = MapReader.of(e.value(), "a property", diagnostics);
         String label = map.required("label");

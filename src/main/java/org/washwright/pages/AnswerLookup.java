@@ -137,7 +137,9 @@ public final class AnswerLookup {
             case "question tree" -> "asked: " + origin.detail();
             default -> origin.kind() + " " + origin.detail();
         };
-        return origin.source().isEmpty() ? words : words + " (" + cited(answer, new Cite(origin.source(), "")) + ")";
+        String sourced =
+                origin.source().isEmpty() ? words : words + " (" + cited(answer, new Cite(origin.source(), "")) + ")";
+        return origin.warnings().isEmpty() ? sourced : sourced + ". Mind: " + String.join("; ", origin.warnings());
     }
 
     /** How a source is cited: title, year and place; the id alone when the answer does not hold the source. */

@@ -23,6 +23,7 @@ public enum Dimension {
     MASS("mass", "g", "310 g", 0, 1, 0, 0, 0, 0),
     TIME("time", "s", "90 s", 0, 0, 1, 0, 0, 0),
     RATE("rate", "1/h", "1200 1/h", 0, 0, -1, 0, 0, 0),
+    ANNUAL_RATE("rate a year", "1/year", "250000 1/year", 0, 0, -1, 0, 0, 0),
     AREAL_MASS("mass per area", "g/m²", "2 g/m2", -2, 1, 0, 0, 0, 0),
     AREA_RATE("area per time", "m²/h", "14 m2/h", 2, 0, -1, 0, 0, 0),
     MASS_RATE("mass per time", "g/h", "30 g/h", 0, 1, -1, 0, 0, 0),

@@ -9,7 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Reads unit expressions: symbols with SI prefixes or from the list below, joined by {@code /}, {@code ·}, {@code *}, with
+ * Reads unit expressions: symbols with SI prefixes or from the list below, joined by {@code /}, {@code ·}, {@code *} or a blank, with
  * exponents written {@code 2}, {@code ²} or {@code ^2}, and whole numbers as factors ({@code mg/1000 cm2}).
  *
  * <p>Factors of the inch, pound, gallon and degree Fahrenheit: NIST Special Publication 811 (2008), appendix B (exact
@@ -157,7 +157,7 @@ final class Units {
     }
 
     private static String normalise(String text) {
-        return text.replaceAll("(?<=[0-9]) (?=[^0-9])", "*")
+        return text.replaceAll("(?<=[\\p{L}0-9²³½°%)]) +(?=[\\p{L}°%€])", "*")
                 .replace("²", "2")
                 .replace("³", "3")
                 .replace("⁻¹", "-1")

@@ -49,6 +49,9 @@ public record FactTypes(Map<String, FactType> byName) {
         }
         types.put(PROCESS, process(catalogue));
         types.put(STAGE, stage(catalogue));
+        for (Contact contact : Contact.values()) {
+            types.put(contact.factType(), contact.type(PROCESS_CAP));
+        }
         types.put(
                 CONCLUSION,
                 FactType.of(
@@ -90,14 +93,19 @@ public record FactTypes(Map<String, FactType> byName) {
         List<Field> fields = new ArrayList<>();
         fields.add(new Field("id", "process", FieldType.term("process"), 0));
         fields.add(new Field("node", "group of processes", FieldType.term("process"), 0));
+        ProcessFigures.ALL.forEach(a -> fields.add(new Field(a.name(), a.label(), a.type(), 0)));
         Kind kind = catalogue.kinds().get("process");
         if (kind != null) {
-            kind.properties().values().forEach(p -> {
+            kind.properties().values().stream().filter(p -> !isFigure(p.id())).forEach(p -> {
                 fields.add(new Field(p.id(), p.label(), p.type(), 0));
                 fields.addAll(paths(catalogue, p.id(), p.label(), p.type()));
             });
         }
         return FactType.of(PROCESS, PROCESS_CAP, fields);
+    }
+
+    private static boolean isFigure(String name) {
+        return ProcessFigures.ALL.stream().anyMatch(a -> a.name().equals(name));
     }
 
     private static FactType stage(Catalogue catalogue) {

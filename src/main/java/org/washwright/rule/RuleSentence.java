@@ -117,8 +117,36 @@ public record RuleSentence(List<String> when, List<Said> then) {
             if (bare) {
                 return p.sign() == Sign.POSITIVE && !concluded ? "any " + head : start;
             }
+            if (Contact.byFactType(type).isPresent()) {
+                return meeting(i, Contact.byFactType(type).get());
+            }
             String demanded = condition(i, single(p.condition()));
             return start.isEmpty() ? demanded : start + ": " + demanded;
+        }
+
+        /** A meeting is called by the two that meet; what is left are the figures that it demands. */
+        private String meeting(int i, Contact contact) {
+            Pattern p = rule.patterns().get(i);
+            String process = met(p.condition(), "process").orElse("any process");
+            String other = met(p.condition(), contact.field())
+                    .orElse("any " + contact.group().label());
+            String start = p.sign() == Sign.NOT ? "not so: " : "";
+            String head = start + process + " " + contact.preposition() + " " + other;
+            List<Condition> parts = p.condition() instanceof Condition.All all ? all.parts() : List.of(p.condition());
+            List<String> figures = parts.stream()
+                    .filter(c -> !(c instanceof Condition.Test t) || !(t.field().type() instanceof FieldType.FactType))
+                    .map(c -> nested(i, c))
+                    .toList();
+            return figures.isEmpty() ? head : head + ": " + String.join(" and ", figures);
+        }
+
+        /** Who is named in a field of a meeting. */
+        private Optional<String> met(Condition condition, String field) {
+            return condition
+                    .tests()
+                    .filter(t -> t.field().name().equals(field))
+                    .map(t -> t.operand() instanceof Condition.Operand.FactOf f ? things.the(f.pattern()) : "")
+                    .findFirst();
         }
 
         private static Condition single(Condition condition) {

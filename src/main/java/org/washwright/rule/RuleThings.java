@@ -17,7 +17,11 @@ record RuleThings(Rule rule) {
     }
 
     static String word(String type) {
-        return Group.byFactType(type).map(Group::label).orElseGet(() -> type.toLowerCase(Locale.ROOT));
+        return Group.byFactType(type)
+                .map(Group::label)
+                .or(() -> Contact.byFactType(type)
+                        .map(c -> "process " + c.preposition() + " " + c.group().label()))
+                .orElseGet(() -> type.toLowerCase(Locale.ROOT));
     }
 
     private long count(String type, int upTo) {

@@ -1,6 +1,7 @@
 package org.washwright.science;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
@@ -11,8 +12,7 @@ import java.util.regex.Pattern;
  *
  * <p>{@code A} counts per 1000 cm² of wetted area, {@code V} per 100 cm³ of wetted volume, {@code N} plain counts per part.
  * Letters joined by a hyphen share one summed limit; letters written together each take the limit. Level {@code 00} allows
- * no particle. Lower bounds of the size classes (maximum Feret diameter, µm): ISO 16232:2018, as printed in a laboratory
- * report to it; classes L to N from the same report.
+ * no particle. Size classes: {@link SizeClass}; levels: {@link ContaminationLevel}. What is no code is refused with a reason.
  *
  * @param text the code without blanks
  * @param basis {@code A}, {@code V} or {@code N}
@@ -20,11 +20,8 @@ import java.util.regex.Pattern;
  */
 public record ComponentCleanlinessCode(String text, char basis, List<Limit> limits) {
 
-    private static final String CLASSES = "BCDEFGHIJKLMN";
-    private static final int[] LOWER_BOUND_UM = {5, 15, 25, 50, 100, 150, 200, 400, 600, 1000, 1500, 2000, 3000};
     private static final Pattern CODE = Pattern.compile("(?:CCC=)?([AVN])\\(([^()]+)\\)");
     private static final Pattern LIMIT = Pattern.compile("([B-N])-([B-N])([0-9]{1,9})|([B-N]+)([0-9]{1,9})");
-    private static final int HIGHEST_LEVEL = 24;
 
     /**
      * One limit.
@@ -33,7 +30,34 @@ public record ComponentCleanlinessCode(String text, char basis, List<Limit> limi
      * @param largest letter of the largest class
      * @param level level 0 to 24, or a count for basis N; -1 for level 00
      */
-    public record Limit(char smallest, char largest, int level) {}
+    public record Limit(char smallest, char largest, int level) {
+
+        /** The classes that share this limit, smallest first. */
+        public List<SizeClass> classes() {
+            return List.copyOf(EnumSet.range(
+                    SizeClass.of(smallest).orElseThrow(), SizeClass.of(largest).orElseThrow()));
+        }
+
+        /** Largest count allowed, or measured, per 1000 cm², per 100 cm³ or, for basis N, per part. */
+        public double largestCount(char basis) {
+            return basis == 'N' ? Math.max(0, level) : ContaminationLevel.upperBound(level);
+        }
+
+        /** Count that a measured level stays above, or for basis N the count itself. */
+        public double smallestCount(char basis) {
+            return basis == 'N' ? Math.max(0, level) : ContaminationLevel.lowerBound(level);
+        }
+    }
+
+    /** Whether a measured code meets a demanded one. */
+    public enum Meets {
+        /** Surely. */
+        YES,
+        /** Surely not. */
+        NO,
+        /** Another basis, a class that was not measured, or levels that leave both open. */
+        UNDECIDED
+    }
 
     /** Says what is wrong with a code. */
     public static final class BadCode extends Exception {
@@ -76,8 +100,8 @@ public record ComponentCleanlinessCode(String text, char basis, List<Limit> limi
         boolean span = matcher.group(1) != null;
         String digits = span ? matcher.group(3) : matcher.group(5);
         int level = digits.equals("00") || (basis == 'N' && digits.equals("0")) ? -1 : Integer.parseInt(digits);
-        if (basis != 'N' && level > HIGHEST_LEVEL) {
-            throw new BadCode("level " + level + " is above " + HIGHEST_LEVEL);
+        if (basis != 'N' && level > ContaminationLevel.HIGHEST) {
+            throw new BadCode("level " + level + " is above " + ContaminationLevel.HIGHEST);
         }
         if (span) {
             char smallest = matcher.group(1).charAt(0);
@@ -102,8 +126,29 @@ public record ComponentCleanlinessCode(String text, char basis, List<Limit> limi
                 .min();
     }
 
+    /** Lower bound in metres of the smallest class that is counted at all. */
+    public double smallestCountedSize() {
+        return limits.stream().mapToDouble(l -> lowerBound(l.smallest())).min().orElseThrow();
+    }
+
+    /** Largest count that one size class may have by the tightest limit on it, alone or within a sum; empty without limit. */
+    public OptionalDouble largestCount(SizeClass size) {
+        return limits.stream()
+                .filter(l -> l.classes().contains(size))
+                .mapToDouble(l -> l.largestCount(basis))
+                .min();
+    }
+
+    /**
+     * Whether a measured code meets a demanded one. Counts behind measured levels are only known between bounds: a sum of
+     * finer classes is compared by its bounds, a coarser measurement decides only when even its whole sum is within.
+     */
+    public static Meets meets(ComponentCleanlinessCode measured, ComponentCleanlinessCode demand) {
+        return new CleanlinessComparison(measured).with(demand);
+    }
+
     /** Lower bound of a size class in metres. */
     public static double lowerBound(char letter) {
-        return LOWER_BOUND_UM[CLASSES.indexOf(letter)] / 1e6;
+        return SizeClass.of(letter).orElseThrow().lowerBound();
     }
 }

@@ -31,7 +31,9 @@ public sealed interface FieldType {
     /** Codes of standards. */
     enum Code {
         /** Component cleanliness code of ISO 16232. */
-        COMPONENT_CLEANLINESS
+        COMPONENT_CLEANLINESS,
+        /** Product cleanliness level of IEST-STD-CC1246: particle level, level of non-volatile residue, or both. */
+        PRODUCT_CLEANLINESS
     }
 
     /** Another fact. */

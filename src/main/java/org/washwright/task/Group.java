@@ -42,6 +42,9 @@ public enum Group {
             1,
             SiteAttributes.INTENDED);
 
+    /** Key that says of an entry that what is not said does not apply: {@code rest: not applicable}. */
+    public static final String REST = "rest";
+
     private final String key;
     private final String factType;
     private final String label;

@@ -151,6 +151,10 @@ public final class TaskReader {
             return Entry.EMPTY;
         }
         for (Node.Entry entry : map.entries()) {
+            if (entry.key().equals(Group.REST)) {
+                rest(entry.value());
+                continue;
+            }
             group.attribute(entry.key())
                     .filter(a -> !a.computed())
                     .ifPresentOrElse(
@@ -164,7 +168,18 @@ public final class TaskReader {
                                             .map(Attribute::name)
                                             .toList()));
         }
+        if (map.get(Group.REST).isPresent()) {
+            group.attributes().stream()
+                    .filter(a -> !a.computed() && map.get(a.name()).isEmpty())
+                    .forEach(a -> given.put(a.name(), Given.of(Value.NOT_APPLICABLE, pointer + "/" + a.name())));
+        }
         return new Entry(given);
+    }
+
+    private void rest(Node node) {
+        if (!(node instanceof ScalarNode s) || !s.text().strip().equals(ValueReader.NOT_APPLICABLE)) {
+            diagnostics.add(Message.BAD_REST, node.place(), node.shown());
+        }
     }
 
     private void declared(Node node, Map<String, Given> declared) {

@@ -53,6 +53,7 @@ public final class TaskSchema {
     private Object group(Group group) {
         Map<String, Object> attributes = new LinkedHashMap<>();
         group.attributes().stream().filter(a -> !a.computed()).forEach(a -> attributes.put(a.name(), value(a)));
+        attributes.put(Group.REST, constant(NOT_APPLICABLE));
         if (!group.isList()) {
             return anyOf(map(attributes), constant(UNKNOWN));
         }

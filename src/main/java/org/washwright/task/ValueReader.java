@@ -13,12 +13,14 @@ import org.washwright.document.Node.ScalarNode;
 import org.washwright.document.Similar;
 import org.washwright.quantity.Quantities;
 import org.washwright.science.ComponentCleanlinessCode;
+import org.washwright.science.ProductCleanlinessCode;
 
 /** Reads one value: a quantity, a range, a term, several terms, a flag, a code, unknown, not applicable or a tree's path. */
 public final class ValueReader {
 
     static final Set<String> YES = Set.of("yes", "true");
     static final Set<String> NO = Set.of("no", "false");
+    static final String NOT_APPLICABLE = "not applicable";
     private static final int CODE_LENGTH = 200;
 
     private final Vocabulary vocabulary;
@@ -39,8 +41,8 @@ public final class ValueReader {
         if (node instanceof MapNode map) {
             return tree(map, attribute, factType, pointer);
         }
-        if (attribute.type() instanceof FieldType.CodeType && node instanceof ScalarNode s) {
-            return code(s, pointer);
+        if (attribute.type() instanceof FieldType.CodeType type && node instanceof ScalarNode s) {
+            return code(s, type.code(), pointer);
         }
         return value(node, attribute.type()).map(v -> Given.of(v, pointer));
     }
@@ -82,7 +84,7 @@ public final class ValueReader {
         if (text.equals("unknown") || text.isEmpty()) {
             return Optional.of(Value.UNKNOWN);
         }
-        if (text.equals("not applicable")) {
+        if (text.equals(NOT_APPLICABLE)) {
             return Optional.of(Value.NOT_APPLICABLE);
         }
         if (type instanceof FieldType.NumberType n) {
@@ -117,12 +119,12 @@ public final class ValueReader {
         return id.map(Value::term);
     }
 
-    private Optional<Given> code(ScalarNode node, String pointer) {
+    private Optional<Given> code(ScalarNode node, FieldType.Code kind, String pointer) {
         String text = node.text().strip();
         if (text.equals("unknown") || text.isEmpty()) {
             return Optional.of(Given.of(Value.UNKNOWN, pointer));
         }
-        if (text.equals("not applicable")) {
+        if (text.equals(NOT_APPLICABLE)) {
             return Optional.of(Given.of(Value.NOT_APPLICABLE, pointer));
         }
         if (text.length() > CODE_LENGTH) {
@@ -130,12 +132,16 @@ public final class ValueReader {
             return Optional.empty();
         }
         try {
-            String code = ComponentCleanlinessCode.parse(text).text();
+            String code = kind == FieldType.Code.COMPONENT_CLEANLINESS
+                    ? ComponentCleanlinessCode.parse(text).text()
+                    : ProductCleanlinessCode.parse(text).text();
             return Optional.of(new Given(Value.term(code), pointer, "", false, code));
         } catch (ComponentCleanlinessCode.BadCode e) {
             diagnostics.add(Message.BAD_CODE, node.place(), text, e.getMessage());
-            return Optional.empty();
+        } catch (IllegalArgumentException e) {
+            diagnostics.add(Message.BAD_LEVEL, node.place(), text, e.getMessage());
         }
+        return Optional.empty();
     }
 
     private Optional<Given> tree(MapNode map, Attribute attribute, String factType, String pointer) {

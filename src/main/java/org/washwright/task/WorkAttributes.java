@@ -78,6 +78,11 @@ final class WorkAttributes {
                     "Which component cleanliness code is agreed?",
                     code(FieldType.Code.COMPONENT_CLEANLINESS)),
             further(
+                    "productLevel",
+                    "product cleanliness level",
+                    "Which product cleanliness level is agreed, such as 200B?",
+                    code(FieldType.Code.PRODUCT_CLEANLINESS)),
+            further(
                     "particleLimit",
                     "largest particle allowed",
                     "Which particle size is no longer allowed?",
@@ -105,7 +110,32 @@ final class WorkAttributes {
                     "largestParticle",
                     "smallest particle forbidden",
                     "Which particle size is no longer allowed?",
-                    number(Dimension.FINE_LENGTH)));
+                    number(Dimension.FINE_LENGTH)),
+            computed(
+                    "finestParticle",
+                    "smallest particle counted",
+                    "From which particle size on is counted?",
+                    number(Dimension.FINE_LENGTH)),
+            computed(
+                    "particlesMet",
+                    "particles found now meet the demand",
+                    "Which component cleanliness codes are found now and agreed?",
+                    flag()),
+            computed(
+                    "strictestResidue",
+                    "strictest limit on film",
+                    "How much film may remain?",
+                    number(Dimension.AREAL_MASS)),
+            computed(
+                    "adhesion",
+                    "work of adhesion of water",
+                    "How large may the contact angle of water be?",
+                    number(Dimension.SURFACE_TENSION)),
+            computed(
+                    "surfaceEnergy",
+                    "surface energy",
+                    "How large may the contact angles of water and diiodomethane be?",
+                    number(Dimension.SURFACE_TENSION)));
 
     private WorkAttributes() {}
 }

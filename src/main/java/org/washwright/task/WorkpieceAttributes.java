@@ -15,7 +15,7 @@ final class WorkpieceAttributes {
 
     static final List<Attribute> PART = List.of(
             essential("rate", "parts an hour", "How many parts an hour?", number(Dimension.RATE)),
-            further("annualQuantity", "parts a year", "How many parts a year?", number(Dimension.RATE)),
+            further("annualQuantity", "parts a year", "How many parts a year?", number(Dimension.ANNUAL_RATE)),
             essential("mass", "mass of one part", "What does one part weigh?", number(Dimension.MASS)),
             essential("wettedArea", "wetted area", "What surface gets wet, inside and out?", number(Dimension.AREA)),
             further("largestDimension", "largest dimension", "How long is its longest side?", number(Dimension.LENGTH)),
@@ -78,7 +78,18 @@ final class WorkpieceAttributes {
                     "where its mouth points",
                     "Where does its mouth point while the part is cleaned?",
                     term("mouth")),
-            computed("slenderness", "depth over width", "How wide and how deep is it?", number(Dimension.RATIO)));
+            computed("slenderness", "depth over width", "How wide and how deep is it?", number(Dimension.RATIO)),
+            computed(
+                    "diffusionTime",
+                    "time for liquid to trade places by diffusion",
+                    "How deep is it?",
+                    number(Dimension.TIME)),
+            computed(
+                    "waterHold",
+                    "pressure that holds rinse water in it",
+                    "How wide is it?",
+                    number(Dimension.LOW_PRESSURE)),
+            computed("waterRise", "height to which it holds rinse water", "How wide is it?", number(Dimension.LENGTH)));
 
     private WorkpieceAttributes() {}
 }

@@ -124,7 +124,7 @@ class FactBuilderTest {
     void formulasReadEntriesOtherGroupsAndAssumptions() {
         // 1200 parts an hour of 100 cm² are 12 m² an hour; with 2 g/m² 24 g an hour, in eight hours 192 g.
         String task = "part: {rate: 1200 1/h, wettedArea: 100 cm2}\nsoils: [{amount: 2 g/m2}]\n"
-                + "features: [{depth: 6 mm, diameter: 2 mm}]\ndemand: {particleCode: 'A(B-I4/J-K00)'}\n";
+                + "features: [{depth: 6 mm, diameter: 2 mm}]\ndemand: {particleCode: 'A(B-I4/J-K00)', rest: not applicable}\n";
         FactBase facts = facts(task);
         assertEquals(12, in(facts, "part", "areaPerHour", "m2/h", Dimension.AREA_RATE), 1e-9);
         assertEquals(24, in(facts, "soils/0", "load", "g/h", Dimension.MASS_RATE), 1e-9);
@@ -142,7 +142,10 @@ class FactBuilderTest {
         assertEquals("definition", origin.source());
         assertEquals(
                 Value.NOT_APPLICABLE,
-                value(facts("demand: {particleCode: not applicable}\n"), "demand", "largestParticle"));
+                value(
+                        facts("demand: {particleCode: not applicable, rest: not applicable}\n"),
+                        "demand",
+                        "largestParticle"));
     }
 
     @Test

@@ -108,7 +108,7 @@ class EditionHashTest {
         "catalogue/media.yaml, value: 75 °C, value: 76 °C",
         "catalogue/hazards.yaml, keep the plant shut, keep the doors shut",
         "catalogue/processes.yaml, phrase: soak in warm emulsion, phrase: soak in cold emulsion",
-        "catalogue/attributes.yaml, Is a rubber seal, Is any rubber seal",
+        "catalogue/attributes.yaml, Will the part touch, Will any part touch",
         "tables/medium-for-soil.csv, 'solvent,soil-removal,3', 'solvent,soil-removal,2'",
         "trees/what-is-this-soil.yaml, propose: rust}, propose: scale}",
         "assumptions.yaml, value: 8 h, value: 7 h",

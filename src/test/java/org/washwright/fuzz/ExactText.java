@@ -60,7 +60,7 @@ final class ExactText {
             case VOLUME, HALL_VOLUME -> "m3";
             case MASS -> "kg";
             case TIME -> "s";
-            case RATE, FREQUENCY -> "1/s";
+            case RATE, ANNUAL_RATE, FREQUENCY -> "1/s";
             case AREAL_MASS -> "kg/m2";
             case AREA_RATE -> "m2/s";
             case MASS_RATE -> "kg/s";

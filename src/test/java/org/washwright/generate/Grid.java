@@ -3,6 +3,7 @@ package org.washwright.generate;
 import java.util.List;
 import org.washwright.quantity.Dimension;
 import org.washwright.quantity.Quantities;
+import org.washwright.task.FieldType;
 
 /** Few amounts for each dimension, so that values of tasks and literals of rules meet, touch and miss each other. */
 final class Grid {
@@ -19,6 +20,13 @@ final class Grid {
             case RATIO, PH -> List.of("0.5", "1", "2", "5");
             default -> List.of("0", "1", "2", "5", "10");
         };
+    }
+
+    /** Three codes of a standard. */
+    static List<String> codes(FieldType.Code code) {
+        return code == FieldType.Code.COMPONENT_CLEANLINESS
+                ? List.of("A(B-E17/F-G14/H-I4/J-K00)", "A(B-J10)", "N(G-H5/I-K0)")
+                : List.of("200B", "100", "A/10");
     }
 
     /** The amount in SI. */

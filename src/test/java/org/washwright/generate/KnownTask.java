@@ -22,8 +22,6 @@ import org.washwright.task.Value;
 /** Makes up tasks of which everything is known: each attribute has one value or is not applicable, and each list is whole. */
 public final class KnownTask {
 
-    private static final List<String> CODES = List.of("A(B-E17/F-G14/H-I4/J-K00)", "A(B-J10)", "N(G-H5/I-K0)");
-
     /** Hardness and strength of four grades of steel that agree within the scatter of conversion, by attribute. */
     private static final Map<String, List<String>> GRADES = Map.of(
             "hardness", List.of("20", "31", "40", "60"),
@@ -85,9 +83,14 @@ public final class KnownTask {
 
     /** The value at a place of the grid, or not applicable beyond it. */
     private Given given(Attribute attribute, int place) {
-        if (attribute.type() instanceof FieldType.CodeType) {
-            return place < CODES.size()
-                    ? new Given(Value.term(CODES.get(place)), "", "", false, CODES.get(place))
+        if (attribute.type() instanceof FieldType.CodeType type) {
+            return place < 3
+                    ? new Given(
+                            Value.term(Grid.codes(type.code()).get(place)),
+                            "",
+                            "",
+                            false,
+                            Grid.codes(type.code()).get(place))
                     : Given.of(Value.NOT_APPLICABLE, "");
         }
         return Given.of(value(attribute.name(), attribute.type(), place).orElse(Value.NOT_APPLICABLE), "");

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.TreeSet;
 import org.washwright.catalogue.Catalogue;
+import org.washwright.rule.Contact;
 import org.washwright.rule.Edition;
 import org.washwright.rule.FactType;
 import org.washwright.rule.FactTypes;
@@ -88,6 +89,12 @@ public final class RuleWriter {
         int form = random.nextInt(10);
         boolean positive = bound.isEmpty() || form < 6;
         FactType type = types.get(random.nextInt(types.size()));
+        // There are as many meetings as processes times entries, and what is computed of them mostly does not apply:
+        // they
+        // come up, but seldom.
+        while (Contact.byFactType(type.name()).isPresent() && random.nextInt(8) > 0) {
+            type = types.get(random.nextInt(types.size()));
+        }
         // Conclusions are what rules hang together by, so they come up more often than their turn.
         if (random.nextInt(5) == 0) {
             type = types.stream()

@@ -24,8 +24,6 @@ import org.washwright.task.Value;
 /** Makes up tasks with every kind of knowledge and lack of it, and narrows what is known. */
 public final class TaskMaker {
 
-    private static final List<String> CODES = List.of("A(B-E17/F-G14/H-I4/J-K00)", "A(B-J10)", "N(G-H5/I-K0)");
-
     private final Random random;
     private final Edition edition;
 
@@ -81,8 +79,8 @@ public final class TaskMaker {
     }
 
     private Given given(Attribute attribute, String pointer, boolean unknownToo) {
-        if (attribute.type() instanceof FieldType.CodeType) {
-            String code = CODES.get(random.nextInt(CODES.size()));
+        if (attribute.type() instanceof FieldType.CodeType type) {
+            String code = Grid.codes(type.code()).get(random.nextInt(3));
             return switch (random.nextInt(unknownToo ? 5 : 4)) {
                 case 0 -> Given.of(Value.NOT_APPLICABLE, pointer);
                 case 4 -> Given.of(Value.UNKNOWN, pointer);

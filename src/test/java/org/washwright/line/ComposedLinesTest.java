@@ -24,7 +24,7 @@ class ComposedLinesTest {
     private static final String TASK = "bearing-rings.yaml";
     private static final String PROCESS = "neutral-spray";
 
-    /** The demo task of the bearing rings, answered by the starter and these further rules. */
+    /** The demo task of the bearing rings, of unknown appearance, answered by the starter and these further rules. */
     private static Answer with(Map<String, Double> weights, String... rules) {
         StringBuilder drl = new StringBuilder();
         for (int i = 0; i < rules.length; i++) {
@@ -40,7 +40,9 @@ class ComposedLinesTest {
         Edition edition = SmallEdition.read(new EditionFiles(files));
         return Assessor.of(edition, ReferenceInterpreter.factory())
                 .assess(
-                        Starter.task(edition, Starter.demoTexts().get(TASK)),
+                        Starter.task(
+                                edition,
+                                Starter.demoTexts().get(TASK).replace("demand: {", "demand: {appearance: unknown, ")),
                         new Wishes(weights, Map.of(), "2026-11-25", 0))
                 .answer();
     }
@@ -137,16 +139,15 @@ class ComposedLinesTest {
 
     @Test
     void anUndecidedPointMakesARangeFromTheWorstToTheBest() {
-        // Mass, soil and particle code are given, so none of these is open; the tensile strength is not given.
+        // Mass, soil and particle code are given, so none of these is open; the appearance is not known.
         Answer.Criterion c = plantCost(with(
                 "when Part(mass > \"1 kg\" || mass < \"1 g\") then oppose(\"neutral-spray\", \"plant-cost\", 1, \"x\");",
                 "when Soil(kind.meltingPoint > \"200 °C\") then oppose(\"neutral-spray\", \"plant-cost\", 1, \"x\");",
                 "when Demand(largestParticle > \"1 m\") then oppose(\"neutral-spray\", \"plant-cost\", 1, \"x\");"));
         assertEquals(c.low(), c.high(), "nothing is open about what is known");
-        Answer.Criterion open = plantCost(
-                with(
-                        "when Attribute(id == \"seal-in-place\", value == true) then caution(\"noise\", \"x\");",
-                        "when Material(tensileStrength > \"100 MPa\") then oppose(\"neutral-spray\", \"plant-cost\", 2, \"x\");"));
+        Answer.Criterion open = plantCost(with(
+                "when Attribute(id == \"food-contact\", value == true) then caution(\"noise\", \"x\");",
+                "when Demand(appearance == \"even\") then oppose(\"neutral-spray\", \"plant-cost\", 2, \"x\");"));
         assertEquals(Starter.edition().grading().steps().get(2), open.high() - open.low(), 1e-9);
     }
 
@@ -160,7 +161,7 @@ class ComposedLinesTest {
                     order.stream().sorted(java.util.Comparator.reverseOrder()).toList(), order, name);
         });
         Answer answer = with(
-                "when Material(tensileStrength > \"100 MPa\") then require(\"neutral-spray\", \"degrease\", before(\"main\"), \"x\");"
+                "when Demand(appearance == \"even\") then require(\"neutral-spray\", \"degrease\", before(\"main\"), \"x\");"
                         + " support(\"neutral-spray\", \"plant-cost\", 3, \"x\"); support(\"neutral-spray\", \"soil-removal\", 3, \"x\");");
         List<String> order =
                 answer.candidates().stream().map(Answer.Candidate::process).toList();

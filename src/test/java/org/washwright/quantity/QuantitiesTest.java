@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.Message;
 import org.washwright.document.Place;
@@ -51,6 +52,32 @@ class QuantitiesTest {
             assertEquals(
                     si, value.orElseThrow(), si * 1e-7, () -> diagnostics.all().toString());
         }
+    }
+
+    /** The example is advice in every message about a bad quantity, so it has to be good. */
+    @ParameterizedTest
+    @EnumSource
+    void everyDimensionReadsItsOwnExampleAndDefaultUnit(Dimension dimension) {
+        Diagnostics diagnostics = new Diagnostics();
+        assertTrue(
+                Quantities.read(dimension.example(), dimension, HERE, diagnostics)
+                        .isPresent(),
+                () -> diagnostics.all().toString());
+        assertTrue(dimension == Dimension.DATE || Quantities.isUnitOf(dimension.defaultUnit(), dimension));
+    }
+
+    /** A blank between two units multiplies them, as NIST SP 811, section 6.1.5, allows (from memory). */
+    @ParameterizedTest
+    @CsvSource({
+        "1.2 mPa s,   VISCOSITY, 0.0012",
+        "1.2 mPa·s,   VISCOSITY, 0.0012",
+        "14 m2 / h,   AREA_RATE, 0.0038888889",
+        "5 kW h,      ENERGY,    18000000",
+        "5 mg/1000 cm2, AREAL_MASS, 0.00005",
+    })
+    void aBlankBetweenUnitsMultiplies(String text, Dimension dimension, double si) {
+        assertEquals(
+                si, Quantities.read(text, dimension, HERE, new Diagnostics()).orElseThrow(), si * 1e-7);
     }
 
     @ParameterizedTest

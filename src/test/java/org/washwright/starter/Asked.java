@@ -10,19 +10,30 @@ record Asked(Answer answer) {
 
     /** A plain steel part, fully described, in a place that permits everything; {@code more} adds to it. */
     static Asked of(String materials, String features, String soils, String operation) {
+        return of(complete(materials), complete(features), complete(soils), operation, "");
+    }
+
+    /** Entries of which nothing more is to be said than what stands there. */
+    private static String complete(String entries) {
+        return entries.replace("}", ", rest: not applicable}");
+    }
+
+    private static Asked of(String materials, String features, String soils, String operation, String more) {
         return new Asked(Starter.answer("title: t\n"
-                        + "part: {rate: 100 1/h, mass: 200 g, wettedArea: 100 cm2, shape: block}\n"
+                        + "part: {rate: 100 1/h, mass: 200 g, wettedArea: 100 cm2, shape: block, rest: not applicable}\n"
                         + "materials: [" + materials + "]\n"
                         + "features: [" + features + "]\n"
                         + "soils: [" + soils + "]\n"
-                        + "lot: {charging: basket, place: central}\n"
-                        + "following: {operation: " + operation + "}\n"
-                        + "demand: {residue: 500 mg/m2, waterBreakFree: no, particleCode: not applicable}\n"
+                        + "lot: {charging: basket, place: central, rest: not applicable}\n"
+                        + "preceding: {rest: not applicable}\n"
+                        + "following: {operation: " + operation + ", rest: not applicable}\n"
+                        + "demand: {residue: 500 mg/m2, waterBreakFree: no, rest: not applicable}\n"
                         + "jurisdictions: [uk]\n"
                         + "components: []\nplants: []\n"
-                        + "site: {waterDischarge: yes}\n"
+                        + "site: {waterDischarge: yes, rest: not applicable}\n"
                         + "permittedSolvents: [hydrocarbon, chlorinated]\n"
-                        + "attributes: {seal-in-place: no}\n")
+                        + "attributes: {food-contact: no}\n"
+                        + more)
                 .answer());
     }
 

@@ -79,7 +79,7 @@ class HydrogenTest {
     @CsvSource({
         "hardness: 30..40 HRC, materials/0/hardness",
         "hardness: unknown, materials/0/hardness",
-        "vickersHardness: 310 HV, materials/0/hardness"
+        "'vickersHardness: 310 HV, hardness: unknown', materials/0/hardness"
     })
     void whatLiesAcrossTheLineStaysOpenAndIsAskedFor(String hardness, String question) {
         Asked asked = pickled(hardness);

@@ -31,7 +31,7 @@ class PoresTest {
         assertTrue(porous.outBy("emulsion-soak").contains("MA-03"));
         Asked sound = Asked.of("{substrate: " + metal + ", porous: no}", "", "cutting-oil", "storage");
         assertEquals("recommended", sound.status("emulsion-soak"));
-        Asked open = Asked.of("{substrate: " + metal + "}", "", "cutting-oil", "storage");
+        Asked open = Asked.of("{substrate: " + metal + ", porous: unknown}", "", "cutting-oil", "storage");
         assertEquals("conditional", open.status("emulsion-soak"));
         assertTrue(open.asks("materials/0/porous"));
     }

@@ -44,7 +44,7 @@ class SoilAndShapeTest {
 
     @Test
     void aBlindHoleOfUnknownDepthLeavesTheSprayOpen() {
-        Asked asked = Asked.of(SOFT, "{kind: blind-hole, diameter: 6 mm}", "cutting-oil", "assembly");
+        Asked asked = Asked.of(SOFT, "{kind: blind-hole, diameter: 6 mm, depth: unknown}", "cutting-oil", "assembly");
         assertEquals("conditional", asked.status("neutral-spray"));
         assertTrue(asked.asks("features/0/depth"));
     }

@@ -31,8 +31,18 @@ public interface Derivation {
      * @param inputs references of what was read
      * @param further references of what would narrow the value if it were known
      * @param contradiction what contradicts what, in words
+     * @param warnings where the formula was used beyond what it holds for, in words
      */
-    record Computed(Value value, List<String> inputs, List<String> further, Optional<String> contradiction) {
+    record Computed(
+            Value value,
+            List<String> inputs,
+            List<String> further,
+            Optional<String> contradiction,
+            List<String> warnings) {
+
+        Computed(Value value, List<String> inputs, List<String> further, Optional<String> contradiction) {
+            this(value, inputs, further, contradiction, List.of());
+        }
 
         static Computed of(Value value, String... inputs) {
             return new Computed(value, List.of(inputs), List.of(), Optional.empty());
@@ -42,7 +52,7 @@ public interface Derivation {
     /** What a formula may read. */
     interface Inputs {
 
-        /** Another attribute of the same entry, computed ones included. */
+        /** Another attribute of the same entry, computed ones included; not applicable when the edition has none such. */
         Value own(String attribute);
 
         /** What the catalogue says of the term of an own attribute; not applicable when the edition has no such property. */
@@ -54,6 +64,9 @@ public interface Derivation {
         /** Text of a code attribute of the same entry; empty when none was given. */
         String code(String attribute);
 
+        /** Text of a code attribute of a single group; empty when none was given. */
+        String codeOf(Group group, String attribute);
+
         /** A given attribute of the same entry, codes included. */
         Value given(String attribute);
 
@@ -62,6 +75,9 @@ public interface Derivation {
 
         /** An assumption. */
         Value assumption(String id);
+
+        /** Hottest, fastest, highest: the upper end of a process's own window of a parameter; not applicable without one. */
+        Value highest(String parameter);
 
         /** Reference of an attribute of the same entry. */
         String ref(String attribute);

@@ -1,9 +1,8 @@
 package org.washwright.engine.derive;
 
-import org.washwright.science.ComponentCleanlinessCode;
 import org.washwright.task.Value;
 
-/** Smallest particle size that an agreed component cleanliness code forbids. */
+/** Smallest particle size that is forbidden: by the agreed code, by a size, or by a product cleanliness level, whichever is stricter. */
 final class LargestParticle implements Derivation {
 
     @Override
@@ -13,27 +12,23 @@ final class LargestParticle implements Derivation {
 
     @Override
     public String formula() {
-        return "lower bound of the smallest size class whose level is 00";
+        return "strictest of: lower bound of the smallest class at level 00; the size given; the size of which one particle is allowed";
     }
 
     @Override
     public String source() {
-        return "ISO 16232:2018, size classes";
+        return "ISO 16232:2018, size classes; IEST-STD-CC1246D";
     }
 
     @Override
     public Computed compute(Inputs inputs) {
-        String ref = inputs.ref("particleCode");
-        String code = inputs.code("particleCode");
-        if (code.isEmpty()) {
-            Value given = inputs.given("particleCode");
-            return Computed.of(given instanceof Value.NotApplicable ? given : Value.UNKNOWN, ref);
-        }
-        try {
-            var size = ComponentCleanlinessCode.parse(code).smallestForbiddenSize();
-            return Computed.of(size.isPresent() ? Value.number(size.getAsDouble()) : Value.NOT_APPLICABLE, ref);
-        } catch (ComponentCleanlinessCode.BadCode e) {
-            throw new IllegalStateException("the reader lets only sound codes pass, not " + code, e);
-        }
+        String component = inputs.code("particleCode");
+        String product = inputs.code("productLevel");
+        Value size = inputs.own("particleLimit");
+        return new Limits()
+                .with(component, Codes.forbidden(component), inputs.given("particleCode"), inputs.ref("particleCode"))
+                .with(size, inputs.ref("particleLimit"))
+                .with(product, Codes.productParticle(product), inputs.given("productLevel"), inputs.ref("productLevel"))
+                .lowest();
     }
 }

@@ -1,6 +1,7 @@
 package org.washwright.rule.check;
 
 import org.washwright.rule.Condition;
+import org.washwright.rule.Contact;
 import org.washwright.rule.FactTypes;
 import org.washwright.rule.Op;
 import org.washwright.rule.Pattern;
@@ -8,8 +9,8 @@ import org.washwright.rule.Rule;
 import org.washwright.rule.Sign;
 
 /**
- * In how many ways the patterns of a rule can meet at most. Only what names a fact makes them fewer: its id, or the fact that
- * a conclusion speaks of. A shared flag or term does not, because all facts of a task may share it, or not be known.
+ * In how many ways the patterns of a rule can meet at most. Only what names a fact makes them fewer: its id, the fact that
+ * a conclusion speaks of, or the two that meet. A shared flag or term does not, because all facts of a task may share it, or not be known.
  */
 final class Ways {
 
@@ -31,10 +32,27 @@ final class Ways {
                     ? 1
                     : Math.min(ids(p.condition(), p.type().cap()), p.type().cap());
         }
-        if (type.equals(FactTypes.CONCLUSION) && hasSubject(p.condition())) {
+        if (type.equals(FactTypes.CONCLUSION) && names(p.condition(), "subject")) {
             return Math.min(ids(p.condition(), p.type().cap()), p.type().cap());
         }
-        return p.type().cap();
+        return Contact.byFactType(type).map(contact -> meetings(contact, p)).orElse((long)
+                p.type().cap());
+    }
+
+    /** A meeting is named by the two that meet; one that is not named may be any. */
+    private static long meetings(Contact contact, Pattern p) {
+        long ways = p.type().cap();
+        if (names(p.condition(), "process")) {
+            ways /= p.type().cap() / contact.group().cap();
+        }
+        return names(p.condition(), contact.field()) ? ways / contact.group().cap() : ways;
+    }
+
+    private static boolean names(Condition condition, String field) {
+        if (condition instanceof Condition.Test t) {
+            return t.field().name().equals(field) && t.operand() instanceof Condition.Operand.FactOf;
+        }
+        return condition instanceof Condition.All all && all.parts().stream().anyMatch(c -> names(c, field));
     }
 
     /** How many ids the condition allows; {@code all} when it does not say. */
@@ -53,12 +71,5 @@ final class Ways {
             return both.parts().stream().mapToLong(c -> ids(c, all)).min().orElse(all);
         }
         return all;
-    }
-
-    private static boolean hasSubject(Condition condition) {
-        if (condition instanceof Condition.Test t) {
-            return t.operand() instanceof Condition.Operand.FactOf;
-        }
-        return condition instanceof Condition.All all && all.parts().stream().anyMatch(Ways::hasSubject);
     }
 }
