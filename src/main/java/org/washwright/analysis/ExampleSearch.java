@@ -97,7 +97,7 @@ final class ExampleSearch {
         void add(boolean fires, CleaningTask task, int pattern, Optional<Condition.Test> test, String words) {
             CleaningTask plain = new CleaningTask(rule.id(), "", task.lists(), task.declared());
             if (known.add(plain)) {
-                examples.add(new Example(rule.id(), fires, plain, pattern, test, words));
+                examples.add(new Example(rule.id(), fires, plain, asOf, pattern, test, words));
             }
         }
 

@@ -59,9 +59,7 @@ final class Pairs {
 
     /** A cheap look before a dear one. */
     private static boolean mayMatter(Rule narrow, Rule wide) {
-        return narrow.effects().stream()
-                .anyMatch(
-                        n -> wide.effects().stream().anyMatch(w -> n.getClass().equals(w.getClass())));
+        return narrow.effects().stream().anyMatch(n -> wide.effects().stream().anyMatch(w -> Effects.touch(n, w)));
     }
 
     private boolean sameEffects(Rule a, Rule b) {
