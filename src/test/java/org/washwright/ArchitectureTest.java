@@ -54,7 +54,8 @@ class ArchitectureTest {
             "coverage",
             "grid",
             "drools",
-            "exchange");
+            "exchange",
+            "taskfile");
 
     /** What answers tasks by the core alone, for programs and for many tasks at once. */
     private static final Set<String> HEADLESS = Set.of("library", "batch");
@@ -136,6 +137,10 @@ class ArchitectureTest {
                     "quantity",
                     "document");
 
+    @ArchTest
+    static final ArchRule taskfile_knows_the_task_and_the_words_of_an_edition =
+            package_("taskfile").mayKnow("rule", "task", "catalogue", "quantity", "document");
+
     // ---- The features.
 
     @ArchTest
@@ -171,7 +176,7 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule batch_answers_by_the_library =
-            package_("batch").mayKnow("library", "assessment", "rule", "task", "quantity", "document");
+            package_("batch").mayKnow("library", "taskfile", "assessment", "rule", "task", "quantity", "document");
 
     @ArchTest
     static final ArchRule cli_knows_the_core_and_no_feature = package_("cli").mayKnow(with(CORE, "library", "batch"));

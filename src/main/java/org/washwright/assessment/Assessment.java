@@ -23,6 +23,7 @@ import org.washwright.engine.FactBuilder;
 import org.washwright.engine.Firing;
 import org.washwright.engine.Firings;
 import org.washwright.engine.Inference;
+import org.washwright.engine.Readers;
 import org.washwright.engine.Words;
 import org.washwright.line.Composer;
 import org.washwright.line.Grader;
@@ -84,6 +85,14 @@ final class Assessment {
                     id, grader.grade(id, outcome.facts().fact("process/" + id).orElseThrow(), outcome.firings()));
         }
         return FrozenAnswer.of(answer(outcome, rank(ranked, grades), grades));
+    }
+
+    Wanted wanted() {
+        Outcome outcome = outcome();
+        List<Answer.Question> questions =
+                new Questions(edition, outcome.facts(), outcome.firings()).of(outcome.standing());
+        return new Wanting(edition, Readers.of(edition), outcome.facts(), outcome.firings(), outcome.lines())
+                .of(questions);
     }
 
     private List<ProcessLine> lines(FactBase facts, List<Firing> firings) {

@@ -48,4 +48,13 @@ public final class Assessor {
     public Outcome outcome(CleaningTask task, Wishes wishes) {
         return new Assessment(edition, taskRules, lineRules, task, wishes).outcome();
     }
+
+    /**
+     * Says what is wanted of a task: what hangs on each thing that is not known.
+     *
+     * @throws RefusedTask as {@link #assess}
+     */
+    public Wanted wanted(CleaningTask task, Wishes wishes) {
+        return new Assessment(edition, taskRules, lineRules, task, wishes).wanted();
+    }
 }

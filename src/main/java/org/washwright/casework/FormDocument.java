@@ -72,7 +72,8 @@ final class FormDocument {
         for (int row = 0; row < rows; row++) {
             Map<String, Object> entry = entry(fields, group, group.key() + "." + row);
             // A group of one attribute is written in its short form, as people write it in files.
-            list.add(single ? entry.values().stream().findFirst().orElse(UNKNOWN) : entry);
+            Object only = entry.values().stream().findFirst().orElse(UNKNOWN);
+            list.add(single && only instanceof String ? only : entry);
         }
         return Optional.of(open ? openList(list) : list);
     }
@@ -112,13 +113,16 @@ final class FormDocument {
     }
 
     private static Optional<Object> typed(FormFields fields, String name, FieldType type) {
-        if (fields.ticked(name + ".unknown")) {
-            return Optional.of(UNKNOWN);
-        }
+        String text = fields.first(name);
         if (fields.ticked(name + ".none")) {
             return Optional.of(NOT_APPLICABLE);
         }
-        String text = fields.first(name);
+        // Said outright to be unknown, and nothing else said since.
+        if (fields.ticked(name + ".unknown")
+                && text.isEmpty()
+                && fields.all(name + ".any").isEmpty()) {
+            return Optional.of(UNKNOWN);
+        }
         if (type instanceof FieldType.TermType) {
             if (text.equals(NOT_APPLICABLE)) {
                 return Optional.of(NOT_APPLICABLE);

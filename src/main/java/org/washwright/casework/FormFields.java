@@ -1,5 +1,8 @@
 package org.washwright.casework;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -22,6 +25,8 @@ final class FormFields {
     private static final int ROWS_MOST = 60;
 
     private static final int TEXT_MOST = 12_000;
+
+    private static final ObjectMapper JSON = new ObjectMapper();
 
     private final Map<String, List<String>> values;
 
@@ -63,6 +68,24 @@ final class FormFields {
         return fields;
     }
 
+    /** Fields as they were kept. */
+    static FormFields ofJson(String json) {
+        try {
+            return new FormFields(JSON.readValue(json, new TypeReference<LinkedHashMap<String, List<String>>>() {}));
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a draft that this program did not write", e);
+        }
+    }
+
+    /** All fields, to be kept. */
+    String json() {
+        try {
+            return JSON.writeValueAsString(values);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("maps of text can always be written", e);
+        }
+    }
+
     String first(String name) {
         List<String> all = all(name);
         return all.isEmpty() ? "" : all.get(0).strip();
@@ -81,6 +104,14 @@ final class FormFields {
         return values;
     }
 
+    /** True when anything is said of a field. */
+    boolean said(String name) {
+        return !first(name).isEmpty()
+                || !all(name + ".any").isEmpty()
+                || ticked(name + ".none")
+                || !first(name + ".tree").isEmpty();
+    }
+
     int rows(Group group) {
         return numbers(group).size();
     }
@@ -94,6 +125,13 @@ final class FormFields {
     FormFields without(String... names) {
         Map<String, List<String>> copy = new LinkedHashMap<>(values);
         List.of(names).forEach(copy::remove);
+        return new FormFields(copy);
+    }
+
+    /** The same with nothing said of a field. */
+    FormFields silent(String name) {
+        Map<String, List<String>> copy = new LinkedHashMap<>(values);
+        copy.keySet().removeIf(k -> k.equals(name) || (k.startsWith(name + ".") && !k.endsWith(".row")));
         return new FormFields(copy);
     }
 

@@ -67,6 +67,13 @@ final class FormReader {
     private static FormFields row(
             FormFields before, Group group, String prefix, Optional<Node> node, Vocabulary vocabulary) {
         FormFields fields = before;
+        boolean silent = node.isPresent()
+                && !(node.get() instanceof MapNode m && !m.entries().isEmpty());
+        if (silent && group.appliesOnlyWhenGiven()) {
+            // That there is one of which nothing is known is more than to leave it out.
+            String first = prefix + "." + group.attributes().get(0).name();
+            return before.with(first + ".unknown", List.of("yes"));
+        }
         if (node.isPresent() && node.get() instanceof MapNode map) {
             boolean rest = map.get(Group.REST).isPresent();
             for (Attribute attribute : group.attributes()) {

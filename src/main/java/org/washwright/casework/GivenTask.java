@@ -1,9 +1,7 @@
 package org.washwright.casework;
 
 import java.nio.charset.StandardCharsets;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.washwright.document.Diagnostic;
 import org.washwright.document.Diagnostics;
@@ -15,6 +13,7 @@ import org.washwright.problem.ProblemErrors;
 import org.washwright.task.CleaningTask;
 import org.washwright.task.TaskReader;
 import org.washwright.task.Vocabulary;
+import org.washwright.taskfile.TaskExport;
 
 /**
  * A task that was read without an error.
@@ -56,13 +55,6 @@ record GivenTask(String text, CleaningTask task) {
 
     /** A node as plain maps, lists and texts. */
     static Object plain(Node node) {
-        if (node instanceof Node.MapNode map) {
-            Map<String, Object> out = new LinkedHashMap<>();
-            map.entries().forEach(e -> out.put(e.key(), plain(e.value())));
-            return out;
-        }
-        return node instanceof Node.ListNode list
-                ? list.items().stream().map(GivenTask::plain).toList()
-                : node.shown();
+        return TaskExport.data(node);
     }
 }

@@ -7,6 +7,7 @@ import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.UUID;
 import org.washwright.access.Person;
 import org.washwright.http.Paged;
@@ -17,6 +18,9 @@ import org.washwright.problem.NotFound;
 /** Where cleaning tasks are kept. Every look-up names the workspace. */
 @ApplicationScoped
 class Tasks {
+    /** Longest title. */
+    static final int TITLE_MOST = 200;
+
     private final EntityManager store;
     private final Clock clock;
 
@@ -60,6 +64,12 @@ class Tasks {
         store.persist(made);
         store.flush();
         return made.view();
+    }
+
+    /** Adds all of them, or none. */
+    @Transactional
+    List<TaskView> addAll(UUID workspace, Person by, List<GivenTask> given) {
+        return given.stream().map(one -> add(workspace, by, one)).toList();
     }
 
     @Transactional

@@ -1,24 +1,18 @@
 package org.washwright.cli;
 
-import java.io.IOException;
-import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.washwright.assessment.FrozenAnswer;
 import org.washwright.document.Diagnostics;
-import org.washwright.document.Message;
-import org.washwright.document.Place;
 import org.washwright.exchange.EditionReader;
 import org.washwright.library.Engine;
 import org.washwright.library.Evaluation;
 import org.washwright.library.TaskEvaluator;
 import org.washwright.rule.Edition;
 import org.washwright.task.CleaningTask;
-import org.washwright.task.TaskReader;
+import org.washwright.taskfile.TaskFile;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -31,7 +25,10 @@ import picocli.CommandLine.Parameters;
         description = "Answers a cleaning task by an edition, with no server and no database.")
 final class Assess implements Callable<Integer> {
 
-    @Parameters(paramLabel = "TASK", description = "task as YAML or JSON; - reads standard input")
+    @Parameters(
+            paramLabel = "TASK",
+            description =
+                    "task as YAML, JSON, table (.csv) or workbook (.xlsx); - reads YAML or JSON from standard input")
     private String task;
 
     @Option(names = "--json", description = "write the hashed bytes of the answer (canonical JSON) instead of text")
@@ -90,21 +87,6 @@ final class Assess implements Callable<Integer> {
     }
 
     private Optional<CleaningTask> task(Edition edition, Diagnostics diagnostics) {
-        try {
-            return TaskReader.read(task, bytes(), edition, diagnostics);
-        } catch (IOException e) {
-            diagnostics.add(Message.UNREADABLE, Place.ofFile(task), task);
-            return Optional.empty();
-        }
-    }
-
-    private byte[] bytes() throws IOException {
-        if (!task.equals("-")) {
-            return Files.readAllBytes(Path.of(task));
-        }
-        try (InputStream in = System.in) {
-            // One byte more than allowed is enough to tell that it is too much.
-            return in.readNBytes(TaskReader.MAX_BYTES + 1);
-        }
+        return TaskInput.read(task, edition, diagnostics).map(TaskFile.Read::task);
     }
 }

@@ -43,6 +43,7 @@ public final class CommandLineEntry {
                 .addSubcommand(new ProposeCases())
                 .addSubcommand(new CoverageCommand())
                 .addSubcommand(new GridCommand())
+                .addSubcommand(new Template())
                 .setExecutionExceptionHandler((failure, line, parsed) -> {
                     line.getErr().println("washwright: internal error: " + failure);
                     line.getErr().println("This is a fault of the program; please report it with the command used.");

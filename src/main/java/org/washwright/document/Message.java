@@ -80,6 +80,18 @@ public enum Message {
             "text follows the quote that closes a cell (\"{value}\")",
             "Write a quote inside a quoted cell twice"),
     CELL_UNENDED(ERROR, "a quoted cell is never closed (\"{value}\")", "Close it with a quote"),
+    CELL_FORMULA(
+            ERROR,
+            "the cell holds a formula (\"{value}\")",
+            "Write what it comes to; nothing is worked out from cells"),
+    CELL_FAULT(ERROR, "the cell holds an error of its own (\"{value}\")", "Write the value, or leave it empty"),
+    BROKEN_WORKBOOK(
+            ERROR, "this is not a readable workbook: {0}", "Save it again as .xlsx, or fill in the template anew"),
+    TASK_FORMAT(
+            ERROR, "\"{value}\" is no kind of task file", "Use a file that ends in .yaml, .yml, .json, .csv or .xlsx"),
+    SEVERAL_TASKS(ERROR, "the file holds {value} tasks, and one is asked for", "Use \"bulk\" for many tasks"),
+    FILE_THERE(ERROR, "\"{value}\" exists already", "Name a new file, or move that one away"),
+    NO_TASK_ROWS(ERROR, "the table holds no task", "Write a row below its header"),
     OUTPUT_IS_INPUT(ERROR, "the output \"{value}\" would be read as input", "Name another file with --out"),
     OUTPUT_UNWRITABLE(
             ERROR,

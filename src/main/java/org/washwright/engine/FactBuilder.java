@@ -124,11 +124,18 @@ public final class FactBuilder {
         FactDraft draft = inputs.draft();
         for (Derivation d : formulas) {
             Derivation.Computed computed = d.compute(inputs);
-            draft.set(draft.field(d.attribute()), computed.value(), Origin.computed(d.formula(), computed, d.source()));
+            draft.set(draft.field(d.attribute()), computed.value(), origin(d, computed));
             computed.contradiction()
                     .ifPresent(words ->
                             diagnostics.add(Message.CONTRADICTION, new Place("-", 0, 0, "/" + draft.id()), words));
         }
+    }
+
+    /** A formula without inputs hands on what the request itself gives: the date. */
+    private static Origin origin(Derivation d, Derivation.Computed computed) {
+        return computed.inputs().isEmpty() && computed.value().isDefinite()
+                ? new Origin(Origin.Kind.GIVEN, "/" + d.attribute(), List.of(), "")
+                : Origin.computed(d.formula(), computed, d.source());
     }
 
     private static void given(FactDraft draft, Field field, Optional<Given> given) {

@@ -43,6 +43,16 @@ public record RuleSentence(List<String> when, List<Said> then) {
         return new Writer(edition, rule, new RuleThings(rule)).cells();
     }
 
+    /**
+     * One condition of a rule as a clause, for instance "the substrate of the material is carbon steel".
+     *
+     * @param pattern number of the pattern
+     * @param tests comparisons of that pattern; none for the whole of it
+     */
+    public static String clause(Edition edition, Rule rule, int pattern, List<Condition.Test> tests) {
+        return new Writer(edition, rule, new RuleThings(rule)).clause(pattern, tests);
+    }
+
     /** The conditions on one line. */
     public String condition() {
         return when.isEmpty() ? "Always" : "When " + String.join("; and ", when);
@@ -147,6 +157,34 @@ public record RuleSentence(List<String> when, List<Said> then) {
                     .filter(t -> t.field().name().equals(field))
                     .map(t -> t.operand() instanceof Condition.Operand.FactOf f ? things.the(f.pattern()) : "")
                     .findFirst();
+        }
+
+        String clause(int i, List<Condition.Test> tests) {
+            Pattern p = rule.patterns().get(i);
+            String type = p.type().name();
+            if (type.equals(FactTypes.CONCLUSION)) {
+                return pattern(i).replaceFirst("^(it is (?:not )?concluded): ", "$1 that there is ");
+            }
+            if (!tests.isEmpty()) {
+                return String.join(" and ", tests.stream().map(t -> about(i, t)).toList());
+            }
+            List<Condition.Test> all = p.condition().tests().toList();
+            boolean simple = p.sign() == Sign.POSITIVE && p.condition() instanceof Condition.All && !all.isEmpty();
+            if (simple && !type.equals(FactTypes.PROCESS) && !things.thing(i).isEmpty()) {
+                return "there is a " + RuleThings.word(type) + " whose "
+                        + String.join(
+                                " and whose ", all.stream().map(t -> test(i, t)).toList());
+            }
+            return "this holds: " + pattern(i);
+        }
+
+        private String about(int i, Condition.Test t) {
+            String thing = things.thing(i);
+            return thing.isEmpty()
+                            || t.field().name().equals("id")
+                            || t.field().name().equals("node")
+                    ? test(i, t)
+                    : "the " + things.label(i, t.field()) + " of " + things.the(i) + " " + demand(t);
         }
 
         private static Condition single(Condition condition) {

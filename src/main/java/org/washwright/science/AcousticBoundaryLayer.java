@@ -19,7 +19,7 @@ public final class AcousticBoundaryLayer {
     /**
      * Thickness in m.
      *
-     * @throws IllegalArgumentException for a viscosity or frequency that is not above zero
+     * @throws RefusedInput for a viscosity or frequency that is not above zero
      */
     public static Estimate thickness(double kinematicViscosity, double frequency) {
         Need.positive(kinematicViscosity, "kinematic viscosity", "m²/s");
@@ -30,7 +30,7 @@ public final class AcousticBoundaryLayer {
     /**
      * Frequency in Hz at which the layer has a thickness in m.
      *
-     * @throws IllegalArgumentException for a viscosity or thickness that is not above zero
+     * @throws RefusedInput for a viscosity or thickness that is not above zero
      */
     public static Estimate frequency(double kinematicViscosity, double thickness) {
         Need.positive(kinematicViscosity, "kinematic viscosity", "m²/s");

@@ -32,7 +32,7 @@ public record AntoineVapourPressure(Form form, double a, double b, double c, dou
     /**
      * Checks the constants.
      *
-     * @throws IllegalArgumentException when they describe no rising pressure over a range of temperature
+     * @throws RefusedInput when they describe no rising pressure over a range of temperature
      */
     public AntoineVapourPressure {
         Need.finite(a, "Antoine constant A", "");
@@ -66,7 +66,7 @@ public record AntoineVapourPressure(Form form, double a, double b, double c, dou
     /**
      * Vapour pressure in Pa at a temperature in K.
      *
-     * @throws IllegalArgumentException for a temperature that is not above zero or at which the equation has no value
+     * @throws RefusedInput for a temperature that is not above zero or at which the equation has no value
      */
     public Estimate pressure(double temperature) {
         Need.positive(temperature, "temperature", "K");
@@ -81,7 +81,7 @@ public record AntoineVapourPressure(Form form, double a, double b, double c, dou
     /**
      * Temperature in K at which the liquid boils under a pressure in Pa.
      *
-     * @throws IllegalArgumentException for a pressure that is not above zero or that the equation never reaches
+     * @throws RefusedInput for a pressure that is not above zero or that the equation never reaches
      */
     public Estimate boilingTemperature(double pressure) {
         Need.positive(pressure, "pressure", "Pa");

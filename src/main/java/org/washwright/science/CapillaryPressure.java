@@ -20,7 +20,7 @@ public final class CapillaryPressure {
     /**
      * In a round bore of a radius in m.
      *
-     * @throws IllegalArgumentException for a surface tension or radius that is not above zero or an angle outside 0 to pi
+     * @throws RefusedInput for a surface tension or radius that is not above zero or an angle outside 0 to pi
      */
     public static Estimate cylinder(double surfaceTension, double contactAngle, double radius) {
         Need.positive(radius, "radius of the bore", "m");
@@ -30,7 +30,7 @@ public final class CapillaryPressure {
     /**
      * In a gap between two faces a width in m apart.
      *
-     * @throws IllegalArgumentException for a surface tension or width that is not above zero or an angle outside 0 to pi
+     * @throws RefusedInput for a surface tension or width that is not above zero or an angle outside 0 to pi
      */
     public static Estimate gap(double surfaceTension, double contactAngle, double width) {
         Need.positive(width, "width of the gap", "m");

@@ -30,7 +30,7 @@ public final class ContaminationLevel {
     /**
      * Level of a count per 1000 cm² or 100 cm³; empty above 16 million.
      *
-     * @throws IllegalArgumentException for a negative count
+     * @throws RefusedInput for a negative count
      */
     public static OptionalInt of(double count) {
         Need.notNegative(count, "count of particles", "");
@@ -48,7 +48,7 @@ public final class ContaminationLevel {
     /**
      * Largest count of a level.
      *
-     * @throws IllegalArgumentException for a level outside -1 (00) to 24
+     * @throws RefusedInput for a level outside -1 (00) to 24
      */
     public static double upperBound(int level) {
         Need.between(level, NONE, HIGHEST, "contamination level", "");
@@ -58,7 +58,7 @@ public final class ContaminationLevel {
     /**
      * Count that a level stays above; 0 for levels 00 and 0.
      *
-     * @throws IllegalArgumentException for a level outside -1 (00) to 24
+     * @throws RefusedInput for a level outside -1 (00) to 24
      */
     public static double lowerBound(int level) {
         Need.between(level, NONE, HIGHEST, "contamination level", "");
@@ -73,7 +73,7 @@ public final class ContaminationLevel {
     /**
      * Count per 1000 cm² of particles counted on a wetted surface in m².
      *
-     * @throws IllegalArgumentException for a negative count or a surface that is not above zero
+     * @throws RefusedInput for a negative count or a surface that is not above zero
      */
     public static double perReferenceArea(double count, double wettedArea) {
         Need.notNegative(count, "count of particles", "");
@@ -83,7 +83,7 @@ public final class ContaminationLevel {
     /**
      * Count per 100 cm³ of particles counted on parts of a wetted volume in m³.
      *
-     * @throws IllegalArgumentException for a negative count or a volume that is not above zero
+     * @throws RefusedInput for a negative count or a volume that is not above zero
      */
     public static double perReferenceVolume(double count, double wettedVolume) {
         Need.notNegative(count, "count of particles", "");

@@ -17,7 +17,7 @@ public final class DiffusionTime {
     /**
      * Time in s for a depth in m.
      *
-     * @throws IllegalArgumentException for a negative depth or a coefficient that is not above zero
+     * @throws RefusedInput for a negative depth or a coefficient that is not above zero
      */
     public static Estimate time(double depth, double diffusivity) {
         Need.notNegative(depth, "depth", "m");
@@ -28,7 +28,7 @@ public final class DiffusionTime {
     /**
      * Depth in m reached in a time in s.
      *
-     * @throws IllegalArgumentException for a negative time or a coefficient that is not above zero
+     * @throws RefusedInput for a negative time or a coefficient that is not above zero
      */
     public static Estimate depth(double time, double diffusivity) {
         Need.notNegative(time, "time", "s");

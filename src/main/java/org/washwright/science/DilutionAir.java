@@ -27,7 +27,7 @@ public final class DilutionAir {
      * @param mixingFactor K, 1 to 10
      * @param temperature of the air, K
      * @param pressure Pa
-     * @throws IllegalArgumentException for nonsense: a negative rate, a limit outside 0 to 1, K below 1
+     * @throws RefusedInput for nonsense: a negative rate, a limit outside 0 to 1, K below 1
      */
     public static Estimate airFlow(
             double massRate, double molarMass, double limit, double mixingFactor, double temperature, double pressure) {
@@ -39,7 +39,7 @@ public final class DilutionAir {
     /**
      * Mass rate in kg/s that may evaporate into an air flow in m³/s: the inverse of {@link #airFlow}.
      *
-     * @throws IllegalArgumentException as {@link #airFlow}
+     * @throws RefusedInput as {@link #airFlow}
      */
     public static Estimate permissibleMassRate(
             double airFlow, double molarMass, double limit, double mixingFactor, double temperature, double pressure) {

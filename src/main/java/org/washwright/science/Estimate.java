@@ -15,11 +15,11 @@ public record Estimate(double value, List<String> warnings) {
     /**
      * Keeps a copy.
      *
-     * @throws IllegalArgumentException when the value is no number
+     * @throws RefusedInput when the value is no number
      */
     public Estimate {
         if (Double.isNaN(value)) {
-            throw new IllegalArgumentException("an estimate has to be a number, not NaN; check what went into it");
+            throw new RefusedInput("an estimate has to be a number, not NaN; check what went into it");
         }
         warnings = List.copyOf(warnings);
     }

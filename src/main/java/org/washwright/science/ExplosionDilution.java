@@ -41,7 +41,7 @@ public final class ExplosionDilution {
      * @param processTemperature where the vapour is, K
      * @param airTemperature at which the flow is counted, K
      * @param pressure Pa
-     * @throws IllegalArgumentException for nonsense: a negative rate, a limit or fraction outside 0 to 1
+     * @throws RefusedInput for nonsense: a negative rate, a limit or fraction outside 0 to 1
      */
     public static Estimate airFlow(
             double massRate,
@@ -59,7 +59,7 @@ public final class ExplosionDilution {
     /**
      * Mass rate in kg/s that may evaporate into an air flow in m³/s: the inverse of {@link #airFlow}.
      *
-     * @throws IllegalArgumentException as {@link #airFlow}
+     * @throws RefusedInput as {@link #airFlow}
      */
     public static Estimate permissibleMassRate(
             double airFlow,

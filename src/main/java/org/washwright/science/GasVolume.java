@@ -22,7 +22,7 @@ public final class GasVolume {
     /**
      * Molar volume in m³/mol at a temperature in K and a pressure in Pa.
      *
-     * @throws IllegalArgumentException for a temperature or pressure that is not above zero
+     * @throws RefusedInput for a temperature or pressure that is not above zero
      */
     public static Estimate molarVolume(double temperature, double pressure) {
         Need.positive(temperature, "temperature", "K");
@@ -37,7 +37,7 @@ public final class GasVolume {
     /**
      * Volume in m³ (or m³/s) of a mass in kg (or kg/s) of gas of a molar mass in kg/mol.
      *
-     * @throws IllegalArgumentException for a negative mass, or a molar mass, temperature or pressure that is not above zero
+     * @throws RefusedInput for a negative mass, or a molar mass, temperature or pressure that is not above zero
      */
     public static Estimate volume(double mass, double molarMass, double temperature, double pressure) {
         Need.notNegative(mass, "mass", "kg");
@@ -49,7 +49,7 @@ public final class GasVolume {
     /**
      * Mass in kg (or kg/s) of a volume in m³ (or m³/s): the inverse of {@link #volume}.
      *
-     * @throws IllegalArgumentException for a negative volume, or a molar mass, temperature or pressure that is not above
+     * @throws RefusedInput for a negative volume, or a molar mass, temperature or pressure that is not above
      *     zero
      */
     public static Estimate mass(double volume, double molarMass, double temperature, double pressure) {

@@ -3,6 +3,7 @@ package org.washwright.science;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.Set;
+import org.washwright.quantity.Dimension;
 
 /**
  * How near a solvent is to a soil or polymer (Hansen 1967; Hansen Solubility Parameters, A User's Handbook, 2nd edition, 2007, equations 1.9
@@ -14,7 +15,8 @@ import java.util.Set;
  *
  * <p>Border zones: RED 0.9 to 1.1 for soils, since radii are fitted to trials [common practice, no source]; up to 2 for polymers
  * that are not crystalline, for stress cracking is seen there [common practice, no source; acetone, RED 1.01, crazes
- * polystyrene badly]. Above RED 5 the number only says "far".
+ * polystyrene badly]. Above RED 5 the number only says "far". A dispersion parameter outside 10 to 30
+ * MPa^0.5, where all liquids and solids are, is given with a warning.
  */
 public final class HansenDistance {
 
@@ -28,6 +30,8 @@ public final class HansenDistance {
     public static final double POLYMER_BORDER_TO = 2;
 
     private static final double FAR = 5;
+    private static final double LOWEST_DISPERSION = 10e3;
+    private static final double HIGHEST_DISPERSION = 30e3;
 
     /** What a RED says. */
     public enum Verdict {
@@ -53,21 +57,31 @@ public final class HansenDistance {
      * Relative energy difference RED.
      *
      * @param radius R0 of the material in Pa^0.5
-     * @throws IllegalArgumentException for a radius that is not above zero
+     * @throws RefusedInput for a radius that is not above zero
      */
     public static Estimate relative(HansenParameters solvent, HansenParameters material, double radius) {
         Need.positive(radius, "radius of the solubility sphere", "Pa^0.5");
         double red = between(solvent, material) / radius;
-        return Estimate.of(red)
+        return plausible(plausible(Estimate.of(red), solvent), material)
                 .warnIf(
                         red > FAR,
                         "A RED of " + Need.text(red) + " only says that solvent and material have nothing in common");
     }
 
+    private static Estimate plausible(Estimate estimate, HansenParameters of) {
+        return Need.within(
+                estimate,
+                of.dispersion(),
+                LOWEST_DISPERSION,
+                HIGHEST_DISPERSION,
+                Dimension.SOLUBILITY_PARAMETER,
+                "Dispersion parameters run");
+    }
+
     /**
      * Whether a soil of this RED is dissolved.
      *
-     * @throws IllegalArgumentException for a negative RED
+     * @throws RefusedInput for a negative RED
      */
     public static Verdict onSoil(double red) {
         return verdict(red, SOIL_BORDER_TO);
@@ -76,7 +90,7 @@ public final class HansenDistance {
     /**
      * Whether a polymer that is not crystalline is attacked.
      *
-     * @throws IllegalArgumentException for a negative RED
+     * @throws RefusedInput for a negative RED
      */
     public static Verdict onPolymer(double red) {
         return verdict(red, POLYMER_BORDER_TO);
@@ -85,11 +99,11 @@ public final class HansenDistance {
     /**
      * What several verdicts, one for each published set of parameters, say together: theirs where they agree, else the border.
      *
-     * @throws IllegalArgumentException when there is none
+     * @throws RefusedInput when there is none
      */
     public static Verdict together(Collection<Verdict> verdicts) {
         if (verdicts.isEmpty()) {
-            throw new IllegalArgumentException("no verdict was given; compute one for each set of parameters");
+            throw new RefusedInput("no verdict was given; compute one for each set of parameters");
         }
         Set<Verdict> different = EnumSet.copyOf(verdicts);
         return different.size() == 1 ? different.iterator().next() : Verdict.BORDER;

@@ -6,18 +6,15 @@ import java.util.List;
  * Solubility parameters of a solvent, soil or polymer (Hansen 1967; Hansen Solubility Parameters, A User's Handbook, 2nd edition,
  * 2007): total {@code d = sqrt(dD^2 + dP^2 + dH^2)}, blends by share of volume {@code d = sum(v_i d_i)}.
  *
- * <p>For liquids and amorphous solids near 25 °C; sets of different authors differ by 1 MPa^0.5 and more. A parameter above 60
- * MPa^0.5 (water's, the highest of common liquids, is 42) or below 0 is refused: a table in (cal/cm³)^0.5 has to be
- * multiplied by 2045.5 to give Pa^0.5, one in MPa^0.5 by 1000.
+ * <p>For liquids and amorphous solids near 25 °C; sets of different authors differ by 1 MPa^0.5 and more. A parameter
+ * below 0 is refused. A table in (cal/cm³)^0.5 has to be multiplied by 2045.5 to give Pa^0.5, one in MPa^0.5 by 1000; {@link
+ * HansenDistance} warns where that seems forgotten.
  *
  * @param dispersion dD in Pa^0.5
  * @param polar dP in Pa^0.5
  * @param hydrogen dH in Pa^0.5, hydrogen bonds
  */
 public record HansenParameters(double dispersion, double polar, double hydrogen) {
-
-    private static final double HIGHEST = 60e3;
-    private static final double LOWEST_DISPERSION = 1e3;
 
     /**
      * A part of a blend.
@@ -29,7 +26,7 @@ public record HansenParameters(double dispersion, double polar, double hydrogen)
         /**
          * Checks the volume.
          *
-         * @throws IllegalArgumentException for a negative volume
+         * @throws RefusedInput for a negative volume
          */
         public Part {
             Need.notNegative(volume, "volume of a part of the blend", "");
@@ -39,12 +36,12 @@ public record HansenParameters(double dispersion, double polar, double hydrogen)
     /**
      * Checks the parameters.
      *
-     * @throws IllegalArgumentException for one outside what liquids and solids have
+     * @throws RefusedInput for a negative one
      */
     public HansenParameters {
-        Need.between(dispersion, LOWEST_DISPERSION, HIGHEST, "dispersion parameter", "Pa^0.5");
-        Need.between(polar, 0, HIGHEST, "polar parameter", "Pa^0.5");
-        Need.between(hydrogen, 0, HIGHEST, "hydrogen bonding parameter", "Pa^0.5");
+        Need.notNegative(dispersion, "dispersion parameter", "Pa^0.5");
+        Need.notNegative(polar, "polar parameter", "Pa^0.5");
+        Need.notNegative(hydrogen, "hydrogen bonding parameter", "Pa^0.5");
     }
 
     /** From a table in MPa^0.5. */
@@ -60,7 +57,7 @@ public record HansenParameters(double dispersion, double polar, double hydrogen)
     /**
      * A blend, each part by its share of the volume.
      *
-     * @throws IllegalArgumentException when there is no volume at all
+     * @throws RefusedInput when there is no volume at all
      */
     public static HansenParameters blend(List<Part> parts) {
         double whole = Need.positive(parts.stream().mapToDouble(Part::volume).sum(), "volume of the blend", "");

@@ -23,7 +23,7 @@ public record JasperSurfaceTension(double a, double b, double lowest, double hig
     /**
      * Checks the constants.
      *
-     * @throws IllegalArgumentException when they are no falling line over a range, or were left in mN/m
+     * @throws RefusedInput when they are no falling line over a range, or were left in mN/m
      */
     public JasperSurfaceTension {
         Need.positive(a, "surface tension at 0 °C", "N/m");
@@ -40,7 +40,7 @@ public record JasperSurfaceTension(double a, double b, double lowest, double hig
     /**
      * Surface tension in N/m at a temperature in K.
      *
-     * @throws IllegalArgumentException for a temperature that is not above zero
+     * @throws RefusedInput for a temperature that is not above zero
      */
     public Estimate surfaceTension(double temperature) {
         Need.positive(temperature, "temperature", "K");

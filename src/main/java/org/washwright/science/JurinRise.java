@@ -17,7 +17,7 @@ public final class JurinRise {
     /**
      * Height in m.
      *
-     * @throws IllegalArgumentException for a quantity that is not above zero or an angle outside 0 to pi
+     * @throws RefusedInput for a quantity that is not above zero or an angle outside 0 to pi
      */
     public static Estimate height(double surfaceTension, double contactAngle, double density, double radius) {
         Need.positive(surfaceTension, "surface tension", "N/m");

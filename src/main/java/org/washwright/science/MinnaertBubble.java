@@ -21,7 +21,7 @@ public final class MinnaertBubble {
     /**
      * Radius in m that resonates at a frequency in Hz.
      *
-     * @throws IllegalArgumentException for a quantity that is not above zero
+     * @throws RefusedInput for a quantity that is not above zero
      */
     public static Estimate radius(double frequency, double pressure, double density) {
         Need.positive(frequency, "frequency", "Hz");
@@ -32,7 +32,7 @@ public final class MinnaertBubble {
     /**
      * Frequency in Hz at which a bubble of a radius in m resonates.
      *
-     * @throws IllegalArgumentException for a quantity that is not above zero
+     * @throws RefusedInput for a quantity that is not above zero
      */
     public static Estimate frequency(double radius, double pressure, double density) {
         Need.positive(radius, "radius of the bubble", "m");

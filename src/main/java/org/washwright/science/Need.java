@@ -10,7 +10,7 @@ final class Need {
 
     private Need() {}
 
-    /** @throws IllegalArgumentException unless the value is a finite number above zero */
+    /** @throws RefusedInput unless the value is a finite number above zero */
     static double positive(double value, String what, String unit) {
         if (!(value > 0) || Double.isInfinite(value)) {
             throw refused(value, what, unit, "give a number above zero");
@@ -18,7 +18,7 @@ final class Need {
         return value;
     }
 
-    /** @throws IllegalArgumentException unless the value is a finite number, zero or above */
+    /** @throws RefusedInput unless the value is a finite number, zero or above */
     static double notNegative(double value, String what, String unit) {
         if (!(value >= 0) || Double.isInfinite(value)) {
             throw refused(value, what, unit, "give zero or a number above it");
@@ -26,7 +26,7 @@ final class Need {
         return value;
     }
 
-    /** @throws IllegalArgumentException unless the value is a finite number */
+    /** @throws RefusedInput unless the value is a finite number */
     static double finite(double value, String what, String unit) {
         if (!Double.isFinite(value)) {
             throw refused(value, what, unit, "give a number");
@@ -34,7 +34,7 @@ final class Need {
         return value;
     }
 
-    /** @throws IllegalArgumentException unless low is at most the value and the value at most high */
+    /** @throws RefusedInput unless low is at most the value and the value at most high */
     static double between(double value, double low, double high, String what, String unit) {
         if (!(value >= low && value <= high)) {
             throw refused(value, what, unit, "give a number from " + low + " to " + high);
@@ -42,14 +42,14 @@ final class Need {
         return value;
     }
 
-    /** @throws IllegalArgumentException unless the angle lies from 0 to pi */
+    /** @throws RefusedInput unless the angle lies from 0 to pi */
     static double contactAngle(double radians) {
         return between(radians, 0, StrictMath.PI, "contact angle", "rad");
     }
 
     /** The refusal of a value, with advice. */
-    static IllegalArgumentException refused(double value, String what, String unit, String advice) {
-        return new IllegalArgumentException(what + " is " + value + (unit.isEmpty() ? "" : " " + unit) + "; " + advice);
+    static RefusedInput refused(double value, String what, String unit, String advice) {
+        return new RefusedInput(what + " is " + value + (unit.isEmpty() ? "" : " " + unit) + "; " + advice);
     }
 
     /** The estimate, with a warning when x lies outside the range in which what was said holds. */

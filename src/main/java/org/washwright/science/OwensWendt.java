@@ -22,7 +22,7 @@ public final class OwensWendt {
         /**
          * Checks both.
          *
-         * @throws IllegalArgumentException for a liquid without dispersive part or an angle outside 0 to pi
+         * @throws RefusedInput for a liquid without dispersive part or an angle outside 0 to pi
          */
         public Measured {
             Need.positive(liquid.dispersive(), "dispersive part of the liquid's surface tension", "N/m");
@@ -44,14 +44,25 @@ public final class OwensWendt {
         public Solid {
             warnings = List.copyOf(warnings);
         }
+
+        /** Sum of both parts in J/m², with the warnings. */
+        public Estimate total() {
+            return new Estimate(energy.total(), warnings);
+        }
     }
+
+    /** Water, 72.8 mJ/m²: Ström, Fredriksson and Stenius, J. Colloid Interface Sci. 119 (1987) 352, from memory. */
+    public static final SurfaceEnergy WATER = new SurfaceEnergy(0.0218, 0.0510);
+
+    /** Diiodomethane, 50.8 mJ/m²: the same set. */
+    public static final SurfaceEnergy DIIODOMETHANE = new SurfaceEnergy(0.0508, 0);
 
     private OwensWendt() {}
 
     /**
      * Surface energy of a solid from the angles of two liquids.
      *
-     * @throws IllegalArgumentException when both liquids have the same ratio of polar to dispersive part
+     * @throws RefusedInput when both liquids have the same ratio of polar to dispersive part
      */
     public static Solid solid(Measured first, Measured second) {
         return solid(List.of(first, second));
@@ -60,7 +71,7 @@ public final class OwensWendt {
     /**
      * Surface energy of a solid from the angles of two or more liquids, by least squares.
      *
-     * @throws IllegalArgumentException for fewer than two liquids, or when all have the same ratio of polar to dispersive part
+     * @throws RefusedInput for fewer than two liquids, or when all have the same ratio of polar to dispersive part
      */
     public static Solid solid(List<Measured> measured) {
         double n = measured.size();
@@ -68,7 +79,7 @@ public final class OwensWendt {
         double meanY = measured.stream().mapToDouble(Measured::y).sum() / n;
         double xx = measured.stream().mapToDouble(m -> square(m.x() - meanX)).sum();
         if (measured.size() < 2 || !(xx > 1e-6)) {
-            throw new IllegalArgumentException(measured.size()
+            throw new RefusedInput(measured.size()
                     + " liquids with the same ratio of polar to dispersive part say nothing of two parts; measure with two"
                     + " that differ, such as water and diiodomethane");
         }
@@ -103,7 +114,7 @@ public final class OwensWendt {
     /**
      * Contact angle in rad of a liquid on a solid; 0 with a warning where it spreads.
      *
-     * @throws IllegalArgumentException for a liquid without surface tension
+     * @throws RefusedInput for a liquid without surface tension
      */
     public static Estimate contactAngle(SurfaceEnergy solid, SurfaceEnergy liquid) {
         return YoungDupre.contactAngle(

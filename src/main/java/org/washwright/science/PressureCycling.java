@@ -18,7 +18,7 @@ public final class PressureCycling {
     /**
      * Share that is left after a number of cycles.
      *
-     * @throws IllegalArgumentException for an exchanged share outside 0 to 1 or a negative number
+     * @throws RefusedInput for an exchanged share outside 0 to 1 or a negative number
      */
     public static Estimate remainingShare(double exchangedShare, long cycles) {
         Need.between(exchangedShare, 0, 1, "share exchanged in a cycle", "");
@@ -35,7 +35,7 @@ public final class PressureCycling {
     /**
      * Fewest cycles after which at most a share is left; empty when nothing is exchanged.
      *
-     * @throws IllegalArgumentException for an exchanged share outside 0 to 1, or a share to leave that is not above 0 and at
+     * @throws RefusedInput for an exchanged share outside 0 to 1, or a share to leave that is not above 0 and at
      *     most 1
      */
     public static OptionalLong cyclesToReach(double exchangedShare, double share) {

@@ -22,14 +22,15 @@ public record ProductCleanlinessCode(OptionalDouble particleLevel, Optional<Resi
     /**
      * Reads a code; blanks and the word "level" before it are left out.
      *
-     * @throws IllegalArgumentException when it is none, with advice
+     * @throws RefusedInput when it is none, with advice
      */
     public static ProductCleanlinessCode parse(String text) {
         String code = text.strip().replaceFirst("^(?i:level)\\s+", "").replaceAll("\\s", "");
         Matcher matcher = CODE.matcher(code);
         if (code.isEmpty() || !matcher.matches()) {
-            throw new IllegalArgumentException(
-                    "\"" + text + "\" is no cleanliness level; write it as 200, B, 200B or 100A/10");
+            throw new RefusedInput(
+                    "\"" + text
+                            + "\" has neither a particle level nor a residue level from A/100 to J; write 200, B, 200B or 100A/10");
         }
         return new ProductCleanlinessCode(
                 matcher.group(1) == null ? OptionalDouble.empty() : OptionalDouble.of(level(matcher.group(1))),

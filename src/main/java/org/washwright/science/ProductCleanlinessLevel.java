@@ -40,7 +40,7 @@ public final class ProductCleanlinessLevel {
     /**
      * Particles of a size in m and larger per m².
      *
-     * @throws IllegalArgumentException for a level below 1 or a size that is not above zero
+     * @throws RefusedInput for a level below 1 or a size that is not above zero
      */
     public static Estimate count(double level, double size, AreaBasis basis) {
         checked(level);
@@ -56,7 +56,7 @@ public final class ProductCleanlinessLevel {
     /**
      * Level at which a count of particles of a size in m and larger per m² just is allowed.
      *
-     * @throws IllegalArgumentException for a count or size that is not above zero, or a count so low that no level has it
+     * @throws RefusedInput for a count or size that is not above zero, or a count so low that no level has it
      */
     public static Estimate level(double countPerSquareMetre, double size, AreaBasis basis) {
         Need.positive(countPerSquareMetre, "count of particles per area", "1/m²");

@@ -64,14 +64,14 @@ public enum ResidueLevel {
     /**
      * Reads a level.
      *
-     * @throws IllegalArgumentException when it is none, naming those there are
+     * @throws RefusedInput when it is none, naming those there are
      */
     public static ResidueLevel parse(String level) {
         String asked = level.strip();
         return Arrays.stream(values())
                 .filter(l -> l.text.equals(asked))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("\"" + asked
+                .orElseThrow(() -> new RefusedInput("\"" + asked
                         + "\" is no level of residue; give A, B, C, D, E, F, G, H or J, or a part of A: A/2, A/5, A/10, A/20,"
                         + " A/50, A/100"));
     }
@@ -79,7 +79,7 @@ public enum ResidueLevel {
     /**
      * The cleanest level that a residue in kg/m² still meets; empty above level J.
      *
-     * @throws IllegalArgumentException for a negative residue
+     * @throws RefusedInput for a negative residue
      */
     public static Optional<ResidueLevel> of(double massPerArea) {
         Need.notNegative(massPerArea, "residue per area", "kg/m²");
@@ -92,7 +92,7 @@ public enum ResidueLevel {
      * Mean thickness in m of a film of a mass in kg/m² and a density in kg/m³: their ratio. Real films lie in drops and edges; above 1 mm it is
      * given with a warning, since that is no film.
      *
-     * @throws IllegalArgumentException for a negative mass or a density that is not above zero
+     * @throws RefusedInput for a negative mass or a density that is not above zero
      */
     public static Estimate meanFilmThickness(double massPerArea, double density) {
         Need.notNegative(massPerArea, "residue per area", "kg/m²");

@@ -23,7 +23,7 @@ public final class RoomConcentration {
      * @param supply share in the air that comes in
      * @param release m³/s of gas
      * @param airFlow m³/s
-     * @throws IllegalArgumentException for a share outside 0 to 1, a negative release or a flow that is not above zero
+     * @throws RefusedInput for a share outside 0 to 1, a negative release or a flow that is not above zero
      */
     public static Estimate steady(double supply, double release, double airFlow) {
         Need.between(supply, 0, 1, "share in the supply air", "");
@@ -41,7 +41,7 @@ public final class RoomConcentration {
      * @param airFlow m³/s; zero for a closed room
      * @param roomVolume m³
      * @param time s
-     * @throws IllegalArgumentException for a share outside 0 to 1, a negative quantity or a room without volume
+     * @throws RefusedInput for a share outside 0 to 1, a negative quantity or a room without volume
      */
     public static Estimate after(
             double start, double supply, double release, double airFlow, double roomVolume, double time) {
@@ -58,7 +58,7 @@ public final class RoomConcentration {
     /**
      * Share in a closed room after a volume of gas in m³ was let into it, such as dry ice or pellets that vanish.
      *
-     * @throws IllegalArgumentException for a share outside 0 to 1, a negative volume or a room without volume
+     * @throws RefusedInput for a share outside 0 to 1, a negative volume or a room without volume
      */
     public static Estimate afterRelease(double start, double gasVolume, double roomVolume) {
         check(start, 0, 0, roomVolume);
@@ -69,7 +69,7 @@ public final class RoomConcentration {
     /**
      * Time in s until a share is reached, rising or falling; empty when it never is.
      *
-     * @throws IllegalArgumentException as {@link #after}
+     * @throws RefusedInput as {@link #after}
      */
     public static OptionalDouble timeToReach(
             double target, double start, double supply, double release, double airFlow, double roomVolume) {

@@ -17,7 +17,7 @@ public final class SaturatedVapour {
     /**
      * Mole fraction of the vapour, at most 1.
      *
-     * @throws IllegalArgumentException for a negative vapour pressure or an ambient pressure that is not above zero
+     * @throws RefusedInput for a negative vapour pressure or an ambient pressure that is not above zero
      */
     public static Estimate moleFraction(double vapourPressure, double ambientPressure) {
         Need.notNegative(vapourPressure, "vapour pressure", "Pa");
@@ -33,7 +33,7 @@ public final class SaturatedVapour {
     /**
      * Mass of vapour in the air in kg/m³.
      *
-     * @throws IllegalArgumentException as {@link #moleFraction}, or for a molar mass or temperature that is not above zero
+     * @throws RefusedInput as {@link #moleFraction}, or for a molar mass or temperature that is not above zero
      */
     public static Estimate massConcentration(
             double vapourPressure, double ambientPressure, double molarMass, double temperature) {

@@ -37,7 +37,7 @@ public enum SizeClass {
     /**
      * The class of a particle of a size in m; empty below 5 µm.
      *
-     * @throws IllegalArgumentException for a size that is not above zero
+     * @throws RefusedInput for a size that is not above zero
      */
     public static Optional<SizeClass> ofSize(double size) {
         Need.positive(size, "size of a particle", "m");

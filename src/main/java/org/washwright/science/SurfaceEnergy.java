@@ -11,7 +11,7 @@ public record SurfaceEnergy(double dispersive, double polar) {
     /**
      * Checks the parts.
      *
-     * @throws IllegalArgumentException for a negative part
+     * @throws RefusedInput for a negative part
      */
     public SurfaceEnergy {
         Need.notNegative(dispersive, "dispersive part of the surface energy", "J/m²");

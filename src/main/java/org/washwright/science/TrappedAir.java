@@ -17,7 +17,7 @@ public final class TrappedAir {
     /**
      * Share of the hole that fills with liquid, 0 to 1.
      *
-     * @throws IllegalArgumentException for a negative depth, a density or pressure that is not above zero
+     * @throws RefusedInput for a negative depth, a density or pressure that is not above zero
      */
     public static Estimate filledShare(double density, double depth, double capillaryPressure, double ambientPressure) {
         Need.positive(density, "density of the bath", "kg/m³");

@@ -18,19 +18,12 @@ public final class VacuumFilling {
     /**
      * Share of the hole that fills with liquid, 0 to 1.
      *
-     * @throws IllegalArgumentException for pressures that are no vacuum: below zero, or not ordered
+     * @throws RefusedInput for a pressure below zero, or one called evacuated that is above the ambient one
      */
     public static Estimate filledShare(double evacuatedPressure, double vapourPressure, double ambientPressure) {
         Need.positive(ambientPressure, "ambient pressure", "Pa");
-        Need.between(evacuatedPressure, 0, ambientPressure, "evacuated pressure", "Pa");
+        Need.notNegative(evacuatedPressure, "evacuated pressure", "Pa");
         Need.notNegative(vapourPressure, "vapour pressure of the liquid", "Pa");
-        if (vapourPressure >= ambientPressure) {
-            throw Need.refused(
-                    vapourPressure,
-                    "vapour pressure of the liquid",
-                    "Pa",
-                    "such a liquid boils without vacuum; cool it");
-        }
         if (vapourPressure > 0 && evacuatedPressure <= vapourPressure) {
             return Estimate.of(1)
                     .warn("At " + Need.text(evacuatedPressure, Dimension.LOW_PRESSURE)
@@ -38,6 +31,7 @@ public final class VacuumFilling {
                             + Need.text(vapourPressure, Dimension.LOW_PRESSURE)
                             + ": the pump has to carry vapour, and a fire risk goes with a flammable one");
         }
+        Need.between(evacuatedPressure, 0, ambientPressure, "evacuated pressure", "Pa");
         return Estimate.of(1 - (evacuatedPressure - vapourPressure) / (ambientPressure - vapourPressure));
     }
 }

@@ -14,7 +14,7 @@ public final class VapourConcentration {
     /**
      * Mass concentration in kg/m³ of a mole fraction.
      *
-     * @throws IllegalArgumentException for a fraction outside 0 to 1 or a quantity that is not above zero
+     * @throws RefusedInput for a fraction outside 0 to 1 or a quantity that is not above zero
      */
     public static Estimate massConcentration(
             double moleFraction, double molarMass, double temperature, double pressure) {
@@ -26,7 +26,7 @@ public final class VapourConcentration {
      * Mole fraction of a mass concentration in kg/m³; above 1 there is more vapour than the pressure allows, so 1 with a
      * warning.
      *
-     * @throws IllegalArgumentException for a negative concentration or a quantity that is not above zero
+     * @throws RefusedInput for a negative concentration or a quantity that is not above zero
      */
     public static Estimate moleFraction(
             double massConcentration, double molarMass, double temperature, double pressure) {

@@ -21,7 +21,7 @@ public final class WashburnPenetration {
     /**
      * Length in m wetted after a time in s.
      *
-     * @throws IllegalArgumentException for a quantity that is not above zero, a negative time or an angle outside 0 to pi
+     * @throws RefusedInput for a quantity that is not above zero, a negative time or an angle outside 0 to pi
      */
     public static Estimate length(
             double radius, double surfaceTension, double contactAngle, double viscosity, double time) {
@@ -33,7 +33,7 @@ public final class WashburnPenetration {
     /**
      * Time in s until a length in m is wetted.
      *
-     * @throws IllegalArgumentException for a quantity that is not above zero, a negative length or an angle outside 0 to pi
+     * @throws RefusedInput for a quantity that is not above zero, a negative length or an angle outside 0 to pi
      */
     public static Estimate time(
             double radius, double surfaceTension, double contactAngle, double viscosity, double length) {

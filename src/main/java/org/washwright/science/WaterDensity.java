@@ -8,7 +8,7 @@ import org.washwright.quantity.Dimension;
  * 16.879850e-3 t)}.
  *
  * <p>rho in kg/m³, t in °C (here from T in K). Valid from 0 °C to 150 °C (above 100 °C extrapolated to one atmosphere by Kell);
- * outside, the value is given with a warning from -30 °C to 200 °C, and refused beyond, where the polynomial runs away.
+ * outside, the value is given with a warning; below -30 °C and above 200 °C, where the polynomial runs away, it is that at the end.
  */
 public final class WaterDensity {
 
@@ -23,11 +23,11 @@ public final class WaterDensity {
     /**
      * Density in kg/m³ at a temperature in K.
      *
-     * @throws IllegalArgumentException for a temperature below -30 °C or above 200 °C
+     * @throws RefusedInput for a temperature that is not above zero
      */
     public static Estimate density(double temperature) {
-        Need.between(temperature, ZERO_CELSIUS - 30, ZERO_CELSIUS + 200, "temperature of liquid water", "K");
-        double t = temperature - ZERO_CELSIUS;
+        Need.positive(temperature, "temperature", "K");
+        double t = StrictMath.max(-30, StrictMath.min(200, temperature - ZERO_CELSIUS));
         double sum = 0;
         for (int i = UPPER.length - 1; i >= 0; i--) {
             sum = sum * t + UPPER[i];

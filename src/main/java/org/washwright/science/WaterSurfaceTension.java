@@ -20,7 +20,7 @@ public final class WaterSurfaceTension {
     /**
      * Surface tension in N/m at a temperature in K.
      *
-     * @throws IllegalArgumentException for a temperature that is not above zero
+     * @throws RefusedInput for a temperature that is not above zero
      */
     public static Estimate surfaceTension(double temperature) {
         Need.positive(temperature, "temperature", "K");

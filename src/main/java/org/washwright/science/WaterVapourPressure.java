@@ -7,7 +7,8 @@ import org.washwright.quantity.Dimension;
  * SR1-86(1992)): {@code ln(p / pc) = (Tc / T) (a1 x + a2 x^1.5 + a3 x^3 + a4 x^3.5 + a5 x^4 + a6 x^7.5)}, x = 1 - T / Tc.
  *
  * <p>p in Pa, T in K, Tc = 647.096 K, pc = 22.064 MPa. Valid from the triple point, 273.16 K, to the critical point. Below, the value is
- * that over supercooled water, given with a warning; above the critical point there is no liquid, and it is refused.
+ * that over supercooled water, given with a warning; above the critical point there is no liquid, and the critical pressure is given with a
+ * warning.
  */
 public final class WaterVapourPressure {
 
@@ -23,17 +24,17 @@ public final class WaterVapourPressure {
     /**
      * Vapour pressure in Pa at a temperature in K.
      *
-     * @throws IllegalArgumentException for a temperature below 173 K or above the critical point
+     * @throws RefusedInput for a temperature that is not above zero
      */
     public static Estimate pressure(double temperature) {
-        Need.between(temperature, COLDEST, CRITICAL, "temperature of liquid water", "K");
+        Need.positive(temperature, "temperature", "K");
         return checked(at(temperature), temperature);
     }
 
     /**
      * Temperature in K at which water boils under a pressure in Pa, found by halving to a hundred-millionth of a kelvin.
      *
-     * @throws IllegalArgumentException for a pressure that water never has between 173 K and the critical point
+     * @throws RefusedInput for a pressure that water never has between 173 K and the critical point
      */
     public static Estimate boilingTemperature(double pressure) {
         Need.between(pressure, at(COLDEST), CRITICAL_PRESSURE, "pressure over boiling water", "Pa");
@@ -51,7 +52,7 @@ public final class WaterVapourPressure {
     }
 
     private static double at(double temperature) {
-        double x = 1 - temperature / CRITICAL;
+        double x = StrictMath.max(0, 1 - temperature / CRITICAL);
         double sum = 0;
         for (int i = 0; i < A.length; i++) {
             sum += A[i] * StrictMath.pow(x, POWER[i]);

@@ -23,7 +23,7 @@ public final class WaterViscosity {
     /**
      * Dynamic viscosity in Pa s at a temperature in K.
      *
-     * @throws IllegalArgumentException for a temperature that is not above zero
+     * @throws RefusedInput for a temperature that is not above zero
      */
     public static Estimate dynamic(double temperature) {
         Need.positive(temperature, "temperature", "K");
@@ -44,7 +44,7 @@ public final class WaterViscosity {
     /**
      * Kinematic viscosity in m²/s at a temperature in K, with the density by Kell.
      *
-     * @throws IllegalArgumentException for a temperature that is not above zero
+     * @throws RefusedInput for a temperature that is not above zero
      */
     public static Estimate kinematic(double temperature) {
         Estimate dynamic = dynamic(temperature);

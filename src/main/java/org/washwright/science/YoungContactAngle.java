@@ -15,7 +15,7 @@ public final class YoungContactAngle {
     /**
      * Contact angle in rad.
      *
-     * @throws IllegalArgumentException for a negative energy or a surface tension that is not above zero
+     * @throws RefusedInput for a negative energy or a surface tension that is not above zero
      */
     public static Estimate angle(double solid, double solidLiquid, double liquid) {
         Need.notNegative(solid, "surface energy of the solid", "J/m²");
@@ -27,7 +27,7 @@ public final class YoungContactAngle {
     /**
      * Energy in J/m² of the face between solid and liquid.
      *
-     * @throws IllegalArgumentException for a negative energy, a surface tension that is not above zero or an angle outside 0
+     * @throws RefusedInput for a negative energy, a surface tension that is not above zero or an angle outside 0
      *     to pi
      */
     public static Estimate interfacialEnergy(double solid, double liquid, double contactAngle) {

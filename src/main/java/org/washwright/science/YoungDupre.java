@@ -15,7 +15,7 @@ public final class YoungDupre {
     /**
      * Work of adhesion in J/m².
      *
-     * @throws IllegalArgumentException for a surface tension that is not above zero or an angle outside 0 to pi
+     * @throws RefusedInput for a surface tension that is not above zero or an angle outside 0 to pi
      */
     public static Estimate workOfAdhesion(double surfaceTension, double contactAngle) {
         Need.positive(surfaceTension, "surface tension", "N/m");
@@ -29,7 +29,7 @@ public final class YoungDupre {
     /**
      * Contact angle in rad at which a work of adhesion in J/m² shows; 0 with a warning above twice the surface tension.
      *
-     * @throws IllegalArgumentException for a negative work or a surface tension that is not above zero
+     * @throws RefusedInput for a negative work or a surface tension that is not above zero
      */
     public static Estimate contactAngle(double surfaceTension, double workOfAdhesion) {
         Need.positive(surfaceTension, "surface tension", "N/m");

@@ -14,6 +14,7 @@ import org.washwright.document.Similar;
 import org.washwright.quantity.Quantities;
 import org.washwright.science.ComponentCleanlinessCode;
 import org.washwright.science.ProductCleanlinessCode;
+import org.washwright.science.RefusedInput;
 
 /** Reads one value: a quantity, a range, a term, several terms, a flag, a code, unknown, not applicable or a tree's path. */
 public final class ValueReader {
@@ -138,7 +139,7 @@ public final class ValueReader {
             return Optional.of(new Given(Value.term(code), pointer, "", false, code));
         } catch (ComponentCleanlinessCode.BadCode e) {
             diagnostics.add(Message.BAD_CODE, node.place(), text, e.getMessage());
-        } catch (IllegalArgumentException e) {
+        } catch (RefusedInput e) {
             diagnostics.add(Message.BAD_LEVEL, node.place(), text, e.getMessage());
         }
         return Optional.empty();

@@ -2,6 +2,7 @@ package org.washwright.fuzz;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import org.washwright.generate.SiUnits;
 import org.washwright.quantity.Dimension;
 import org.washwright.quantity.Quantities;
 import org.washwright.rule.Condition;
@@ -33,8 +34,10 @@ final class ExactText {
             String bare = (n.dimension() == Dimension.DATE ? RuleText.date(n.si()) : n.si()) + "\"";
             int at = text.indexOf("\"" + bare, from);
             Promise.holds(at >= 0, bare + " is not in " + text);
+            String unit = SiUnits.of(n.dimension());
+            Promise.holds(unit.isEmpty() || Quantities.toSi("1", unit, n.dimension()) == 1, unit + " is not coherent");
             out.append(text, from, at + bare.length())
-                    .append(unit(n.dimension()))
+                    .append(unit.isEmpty() ? "" : " " + unit)
                     .append('"');
             from = at + 1 + bare.length();
         }
@@ -50,43 +53,5 @@ final class ExactText {
             FieldType type = ((Condition.Test) condition).field().type();
             numbers.add(new Number(n.si(), ((FieldType.NumberType) type).dimension()));
         }
-    }
-
-    private static String unit(Dimension dimension) {
-        String unit = switch (dimension) {
-            case TEMPERATURE, TEMPERATURE_DIFFERENCE -> "K";
-            case LENGTH, FINE_LENGTH -> "m";
-            case AREA -> "m2";
-            case VOLUME, HALL_VOLUME -> "m3";
-            case MASS -> "kg";
-            case TIME -> "s";
-            case RATE, ANNUAL_RATE, FREQUENCY -> "1/s";
-            case AREAL_MASS -> "kg/m2";
-            case AREA_RATE -> "m2/s";
-            case MASS_RATE -> "kg/s";
-            case VOLUME_RATE, AIR_FLOW -> "m3/s";
-            case PRESSURE, LOW_PRESSURE -> "Pa";
-            case SURFACE_TENSION -> "N/m";
-            case VISCOSITY -> "Pa·s";
-            case DIFFUSIVITY -> "m2/s";
-            case MOLAR_MASS -> "kg/mol";
-            case SOLUBILITY_PARAMETER -> "Pa^0.5";
-            case SHARE, TINY_SHARE -> "m/m";
-            case ANGLE -> "rad";
-            case CONCENTRATION, MASS_CONCENTRATION_IN_AIR, DENSITY -> "kg/m3";
-            case POWER -> "W";
-            case POWER_DENSITY -> "W/m3";
-            case ENERGY -> "J";
-            case CURRENT_DENSITY -> "A/m2";
-            case VELOCITY -> "m/s";
-            case VOLUME_PER_AREA -> "m3/m2";
-            case CONDUCTIVITY -> "S/m";
-            case MONEY -> "€";
-            case RATIO, PH, DATE -> "";
-            case ROCKWELL_C -> "HRC";
-            case VICKERS -> "HV";
-        };
-        Promise.holds(unit.isEmpty() || Quantities.toSi("1", unit, dimension) == 1, unit + " is not coherent");
-        return unit.isEmpty() ? "" : " " + unit;
     }
 }

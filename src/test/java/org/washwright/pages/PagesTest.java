@@ -122,11 +122,7 @@ class PagesTest {
                 {#include layout section='tasks'}{#title}Fields{/title}{#main}<h1>The part</h1>
                 {#fieldErrorSummary errors=errors /}
                 <form method="post" action="/tasks">{#csrfField /}
-                {#quantityField name='materials.0.hardness' label='Hardness' value='62 <HRC' units=units unit='HRC'
-                  help='A number such as 62, a range such as 58..62, or one end such as >= 58.' error='62 <HRC is no number. Write 62 or >= 62.' /}
-                {#quantityField name='features.0.depth' label='Depth of the hole' value='' units=lengths unit='mm' unknown=true /}
-                {#termField name='materials.0.substrate' label='Material' terms=terms chosen=chosen help='The nearest will do.' /}
-                {#termField name='soils.0.kind' label='Soil' terms=terms chosen=chosen multiple=true help='Tick all that it may be.' /}
+                {#taskField f=hardness /}{#taskField f=substrate /}
                 <div class="form-actions"><button class="button" type="submit">Save the part</button><a href="/tasks">Leave it</a></div>
                 </form>{/main}{/include}
                 """;
@@ -137,42 +133,41 @@ class PagesTest {
                                 "errors",
                                 List.of(Map.of(
                                         "field", "materials.0.hardness", "text", "Hardness: 62 <HRC is no number.")),
-                                "units",
-                                List.of("HRC", "HV", "MPa"),
-                                "lengths",
-                                List.of("mm"),
-                                "terms",
-                                List.of(
-                                        Map.of(
-                                                "id",
-                                                "bearing-steel",
-                                                "name",
-                                                "bearing steel",
-                                                "definition",
-                                                "Hard steel with about 1 % carbon and chromium."),
-                                        Map.of(
-                                                "id",
-                                                "grey-cast-iron",
-                                                "name",
-                                                "grey cast iron",
-                                                "definition",
-                                                "Iron with flakes of graphite; porous to oil."),
-                                        Map.of(
-                                                "id",
-                                                "brass",
-                                                "name",
-                                                "brass",
-                                                "definition",
-                                                "Copper with zinc; stains in strong alkali.")),
-                                "chosen",
-                                List.of("bearing-steel")))
+                                "hardness",
+                                field("materials.0.hardness", "number", "62 <HRC", "62 <HRC is no number. Write 62."),
+                                "substrate",
+                                field("materials.0.substrate", "term", "bearing-steel", "")))
                         .render());
 
         assertTrue(page.contains("value=\"62 &lt;HRC\""));
         assertTrue(page.contains("href=\"#materials.0.hardness\""));
         assertTrue(page.contains("aria-invalid=\"true\""));
         assertTrue(page.contains("value=\"bearing-steel\" selected"));
-        assertTrue(page.contains("value=\"bearing-steel\" checked"));
+        assertTrue(page.contains("value=\"brass\" checked"));
+        assertTrue(page.contains("id=\"materials.0.substrate-note\""));
+    }
+
+    private static Map<String, Object> field(String name, String type, String value, String error) {
+        Map<String, Object> field = new HashMap<>(
+                Map.of("name", name, "label", "what it is", "question", "What is it?", "type", type, "value", value));
+        field.putAll(
+                Map.of("unit", "HRC", "units", List.of("HRC", "HV"), "unknown", false, "none", false, "error", error));
+        field.putAll(Map.of(
+                "terms",
+                List.of(
+                        Map.of("id", "bearing-steel", "name", "bearing steel", "definition", "Hard.", "also", "100Cr6"),
+                        Map.of("id", "brass", "name", "brass", "definition", "Copper with zinc.", "also", "")),
+                "any",
+                List.of("brass"),
+                "tree",
+                "",
+                "note",
+                Map.of("kind", "decides", "text", "Decides whether it may be pickled."),
+                "described",
+                name + "-help",
+                "longList",
+                false));
+        return field;
     }
 
     @Test

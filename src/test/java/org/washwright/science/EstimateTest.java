@@ -75,7 +75,7 @@ class EstimateTest {
             arguments[at] = bad;
             var thrown = assertThrows(InvocationTargetException.class, () -> method.invoke(null, arguments));
             String message = thrown.getCause().getMessage();
-            assertEquals(IllegalArgumentException.class, thrown.getCause().getClass(), message);
+            assertEquals(RefusedInput.class, thrown.getCause().getClass(), message);
             assertTrue(message.contains(" is " + bad), message);
             assertTrue(message.contains("; "), message);
         }
@@ -106,6 +106,9 @@ class EstimateTest {
         assertEquals(
                 List.of("other", "first", "second"),
                 Estimate.of(3).warn("other").warnAs(estimate).warnings());
+        Estimate next = estimate.then(v -> Estimate.of(v * 10).warn("third"));
+        assertEquals(20, next.value());
+        assertEquals(List.of("third", "first", "second"), next.warnings());
     }
 
     @Test

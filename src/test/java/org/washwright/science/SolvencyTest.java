@@ -158,12 +158,15 @@ class SolvencyTest {
     }
 
     @Test
-    void farSolventsWarnAndUnitsLeftAsTheyWereAreRefused() {
+    void farSolventsAndUnitsLeftAsTheyWereWarn() {
         HansenParameters water = HansenParameters.ofMegapascal(15.5, 16.0, 42.3);
         assertTrue(HansenDistance.relative(water, LARD, 8000).warnings().get(0).startsWith("A RED of 5.0"));
         assertTrue(HansenDistance.relative(ACETONE, LARD, 8000).warnings().isEmpty());
-        assertThrows(IllegalArgumentException.class, () -> new HansenParameters(15.5, 10.4, 7.0));
-        assertThrows(IllegalArgumentException.class, () -> HansenParameters.ofMegapascal(155, 10, 7));
+        assertEquals(
+                "Dispersion parameters run from 10 MPa^0.5 to 30 MPa^0.5, not at 0.0155 MPa^0.5",
+                HansenDistance.relative(new HansenParameters(15.5, 10.4, 7.0), LARD, 8000)
+                        .warnings()
+                        .get(0));
         assertThrows(IllegalArgumentException.class, () -> HansenParameters.ofMegapascal(15, -1, 7));
         assertThrows(IllegalArgumentException.class, () -> HansenDistance.relative(ACETONE, LARD, 0));
         assertThrows(IllegalArgumentException.class, () -> HansenDistance.onSoil(Double.NaN));

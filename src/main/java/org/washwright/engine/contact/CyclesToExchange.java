@@ -29,7 +29,12 @@ final class CyclesToExchange implements ContactFormula {
     public Computed compute(Meeting meeting) {
         return new Numbers()
                 .with(meeting.process("technique.exchangedPerCycle"), meeting.processRef("technique.exchangedPerCycle"))
-                .compute(x ->
-                        Estimate.of(PressureCycling.cyclesToReach(x[0], LEFT).orElse(Long.MAX_VALUE)));
+                .compute(x -> Estimate.of(cycles(x[0])));
+    }
+
+    /** Where a cycle exchanges nothing, no number of them is enough. */
+    private static double cycles(double exchanged) {
+        var cycles = PressureCycling.cyclesToReach(exchanged, LEFT);
+        return cycles.isPresent() ? cycles.getAsLong() : Double.POSITIVE_INFINITY;
     }
 }

@@ -72,7 +72,7 @@ final class FilledShare implements ContactFormula {
                 .with(meeting.assumption("immersion-depth"))
                 .with(meeting.other("diameter"), meeting.otherRef("diameter"))
                 .compute(x -> CapillaryPressure.cylinder(x[0], x[1], x[3] / 2)
-                        .then(suction -> TrappedAir.filledShare(WATER_DENSITY, x[2], suction, AIR)));
+                        .then(pressure -> TrappedAir.filledShare(WATER_DENSITY, x[2], pressure, AIR)));
     }
 
     /** Density of the bath, kg/m³; that of solvents differs by half, which moves the share by less than three in a hundred. */
@@ -84,7 +84,7 @@ final class FilledShare implements ContactFormula {
         if (meeting.process("medium.waterBased").equals(Value.flag(true))) {
             return numbers.with(meeting.highest("temperature"))
                     .compute(x -> WaterVapourPressure.pressure(x[1])
-                            .then(vapour -> VacuumFilling.filledShare(Math.max(x[0], vapour), vapour, AIR)));
+                            .then(vapour -> VacuumFilling.filledShare(x[0], vapour, AIR)));
         }
         return numbers.compute(x -> VacuumFilling.filledShare(x[0], 0, AIR));
     }

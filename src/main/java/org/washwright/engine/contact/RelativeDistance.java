@@ -3,12 +3,16 @@ package org.washwright.engine.contact;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
+import java.util.TreeSet;
 import org.washwright.catalogue.Term;
 import org.washwright.engine.derive.Derivation.Computed;
 import org.washwright.quantity.Span;
+import org.washwright.science.Estimate;
 import org.washwright.science.HansenDistance;
 import org.washwright.science.HansenParameters;
+import org.washwright.science.RefusedInput;
 import org.washwright.task.Value;
 
 /**
@@ -60,16 +64,25 @@ final class RelativeDistance implements ContactFormula {
         }
         // Of an unknown soil nothing is known; of a known one without data the distance has no meaning.
         List<Value> each = new ArrayList<>();
-        for (String liquid : m.terms()) {
-            for (String met : o.terms()) {
-                each.add(between(sets(meeting, "medium", liquid), sets(meeting, property, met)));
+        TreeSet<String> warnings = new TreeSet<>();
+        try {
+            for (String liquid : m.terms()) {
+                for (String met : o.terms()) {
+                    each.add(between(sets(meeting, "medium", liquid), sets(meeting, property, met), warnings));
+                }
             }
+        } catch (RefusedInput refused) {
+            return computed(Value.UNKNOWN, List.of(refused.getMessage()), refs);
         }
-        return computed(together(each), refs);
+        return computed(together(each), List.copyOf(warnings), refs);
     }
 
     private static Computed computed(Value value, String... refs) {
-        return new Computed(value, List.of(refs), List.of(), Optional.empty(), List.of());
+        return computed(value, List.of(), refs);
+    }
+
+    private static Computed computed(Value value, List<String> warnings, String... refs) {
+        return new Computed(value, List.of(refs), List.of(), Optional.empty(), warnings);
     }
 
     private static List<Term> sets(Meeting meeting, String property, String term) {
@@ -83,7 +96,7 @@ final class RelativeDistance implements ContactFormula {
         return terms.size() == 1 && terms.first().equals(term);
     }
 
-    private static Value between(List<Term> liquids, List<Term> others) {
+    private static Value between(List<Term> liquids, List<Term> others, Set<String> warnings) {
         Optional<Span> all = Optional.empty();
         for (Term liquid : liquids) {
             for (Term other : others) {
@@ -93,8 +106,9 @@ final class RelativeDistance implements ContactFormula {
                 if (a.isEmpty() || b.isEmpty() || radius.isEmpty()) {
                     return Value.UNKNOWN;
                 }
-                Span one = Span.of(
-                        HansenDistance.relative(a.get(), b.get(), radius.get()).value());
+                Estimate distance = HansenDistance.relative(a.get(), b.get(), radius.get());
+                warnings.addAll(distance.warnings());
+                Span one = Span.of(distance.value());
                 all = Optional.of(all.map(one::hull).orElse(one));
             }
         }

@@ -1,16 +1,10 @@
 package org.washwright.engine.derive;
 
-import org.washwright.science.Estimate;
 import org.washwright.science.OwensWendt;
-import org.washwright.science.SurfaceEnergy;
+import org.washwright.science.OwensWendt.Measured;
 
 /** Surface energy that a surface with these contact angles of water and diiodomethane has. */
 final class DemandedSurfaceEnergy implements Derivation {
-
-    /** Liquids as in Ström, Fredriksson and Stenius (1987), N/m: dispersive and polar part. */
-    private static final SurfaceEnergy WATER = new SurfaceEnergy(0.0218, 0.0510);
-
-    private static final SurfaceEnergy DIIODOMETHANE = new SurfaceEnergy(0.0508, 0);
 
     @Override
     public String attribute() {
@@ -32,12 +26,9 @@ final class DemandedSurfaceEnergy implements Derivation {
         return new Numbers()
                 .with(inputs.own("contactAngle"), inputs.ref("contactAngle"))
                 .with(inputs.own("contactAngleDiiodomethane"), inputs.ref("contactAngleDiiodomethane"))
-                .compute(x -> energy(Math.min(x[0], Math.PI), Math.min(x[1], Math.PI)));
-    }
-
-    private static Estimate energy(double water, double diiodomethane) {
-        OwensWendt.Solid solid = OwensWendt.solid(
-                new OwensWendt.Measured(WATER, water), new OwensWendt.Measured(DIIODOMETHANE, diiodomethane));
-        return new Estimate(solid.energy().total(), solid.warnings());
+                .compute(x -> OwensWendt.solid(
+                                new Measured(OwensWendt.WATER, Math.min(x[0], Math.PI)),
+                                new Measured(OwensWendt.DIIODOMETHANE, Math.min(x[1], Math.PI)))
+                        .total());
     }
 }

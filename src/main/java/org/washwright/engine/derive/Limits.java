@@ -12,6 +12,7 @@ import org.washwright.task.Value;
 final class Limits {
 
     private final List<String> read = new ArrayList<>();
+    private final List<String> none = new ArrayList<>();
     private final List<String> open = new ArrayList<>();
     private Optional<Span> lowest = Optional.empty();
 
@@ -23,7 +24,7 @@ final class Limits {
         } else if (value instanceof Value.Unknown) {
             open.add(reference);
         } else {
-            read.add(reference);
+            none.add(reference);
         }
         return this;
     }
@@ -45,6 +46,7 @@ final class Limits {
         if (lowest.isEmpty()) {
             List<String> all = new ArrayList<>(read);
             all.addAll(open);
+            all.addAll(none);
             return new Computed(
                     open.isEmpty() ? Value.NOT_APPLICABLE : Value.UNKNOWN, all, List.of(), Optional.empty());
         }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.washwright.quantity.Span;
 import org.washwright.science.Estimate;
+import org.washwright.science.RefusedInput;
 import org.washwright.task.Value;
 
 /**
@@ -66,7 +67,7 @@ public final class Numbers {
         }
         try {
             return computed(formula);
-        } catch (IllegalArgumentException refused) {
+        } catch (RefusedInput refused) {
             // Values that no formula takes, such as a limit of zero: nothing follows from them, and the answer says so.
             return new Derivation.Computed(
                     Value.UNKNOWN, read, List.of(), Optional.empty(), List.of(refused.getMessage()));

@@ -1,25 +1,54 @@
-package org.washwright.batch;
+package org.washwright.taskfile;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.washwright.document.Diagnostics;
-import org.washwright.document.DocumentReader;
 import org.washwright.document.Message;
 import org.washwright.document.Place;
 
 /** Cuts one row of comma-separated text into cells. Cells are data and never evaluated. */
-final class CsvCells {
+public final class CsvCells {
 
     private CsvCells() {}
 
-    /** The cells of a row; empty when it is no row of such text. */
-    static Optional<List<String>> of(InputRecord row, Diagnostics diagnostics) {
-        return DocumentReader.decode(row.key(), row.bytes(), diagnostics)
-                .flatMap(text -> cut(text, new Place(row.key(), (int) row.line(), 0, ""), diagnostics));
+    /** The rows of a whole text with the line each starts on; blank ones are left out. */
+    static List<Row> rows(String text) {
+        List<Row> rows = new ArrayList<>();
+        StringBuilder row = new StringBuilder();
+        CsvState state = CsvState.START;
+        int line = 1;
+        int start = 1;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean end = c == '\n' && state != CsvState.QUOTED;
+            boolean half = c == '\r' && state != CsvState.QUOTED && i + 1 < text.length() && text.charAt(i + 1) == '\n';
+            if (end) {
+                rows.add(new Row(start, row.toString()));
+                row.setLength(0);
+                state = CsvState.START;
+                start = line + 1;
+            } else if (!half) {
+                row.append(c);
+                state = state.next(c);
+            }
+            line += c == '\n' ? 1 : 0;
+        }
+        rows.add(new Row(start, row.toString()));
+        rows.removeIf(r -> r.text().isBlank());
+        return rows;
     }
 
-    private static Optional<List<String>> cut(String text, Place place, Diagnostics diagnostics) {
+    /** A row of a text before it is cut into cells. */
+    record Row(int line, String text) {}
+
+    /**
+     * The cells of a row; empty when it is no row of such text.
+     *
+     * @param text the row without its line's end
+     * @param place where the row stands; columns count cells
+     */
+    public static Optional<List<String>> cut(String text, Place place, Diagnostics diagnostics) {
         List<String> cells = new ArrayList<>();
         StringBuilder cell = new StringBuilder();
         CsvState state = CsvState.START;

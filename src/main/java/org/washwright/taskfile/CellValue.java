@@ -1,4 +1,4 @@
-package org.washwright.batch;
+package org.washwright.taskfile;
 
 import java.util.LinkedHashMap;
 import java.util.Map;

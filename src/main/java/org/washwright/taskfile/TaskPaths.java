@@ -1,4 +1,4 @@
-package org.washwright.batch;
+package org.washwright.taskfile;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,8 +13,8 @@ import org.washwright.task.Attribute;
 import org.washwright.task.Group;
 import org.washwright.task.Vocabulary;
 
-/** The paths that columns may be named by: those of the task format, such as {@code part/mass}. */
-final class CsvPaths {
+/** The paths that cells may be named by: those of the task format, such as {@code part/mass}. */
+final class TaskPaths {
 
     /** Free text: whatever stands in the cell. */
     static final List<String> TEXTS = List.of("title", "notes", "shows");
@@ -28,7 +28,7 @@ final class CsvPaths {
 
     private final List<String> declared;
 
-    CsvPaths(Vocabulary vocabulary) {
+    TaskPaths(Vocabulary vocabulary) {
         this.declared = List.copyOf(vocabulary.declaredAttributes().keySet());
     }
 
@@ -44,8 +44,24 @@ final class CsvPaths {
         return matcher.matches() && list(path).isPresent() ? Integer.parseInt(matcher.group(2)) : -1;
     }
 
-    /** Checks the name of a column. */
-    void check(String path, Place place, Diagnostics diagnostics) {
+    /** Checks names, all of them: each is known, none comes twice, and none lies within another. */
+    void check(List<TaskCells.Cell> cells, Diagnostics diagnostics) {
+        List<String> paths = new ArrayList<>();
+        for (TaskCells.Cell cell : cells) {
+            String path = cell.path();
+            check(path, cell.place(), diagnostics);
+            if (paths.contains(path)) {
+                diagnostics.add(Message.DUPLICATE_KEY, cell.place(), path);
+            }
+            paths.stream()
+                    .filter(p -> p.startsWith(path + "/") || path.startsWith(p + "/"))
+                    .findFirst()
+                    .ifPresent(p -> diagnostics.add(Message.COLUMN_WITHIN, cell.place(), path, p));
+            paths.add(path);
+        }
+    }
+
+    private void check(String path, Place place, Diagnostics diagnostics) {
         int index = index(path);
         if (index >= 0 && index >= list(path).orElseThrow().cap()) {
             int last = list(path).orElseThrow().cap() - 1;

@@ -1,7 +1,7 @@
-package org.washwright.batch;
+package org.washwright.taskfile;
 
 /** Where a reader of comma-separated text (RFC 4180) stands. Cutting rows and cutting cells follow this one table. */
-enum CsvState {
+public enum CsvState {
     /** Before a cell, or among the blanks in front of it. */
     START,
     /** In a cell without quotes. */
@@ -13,7 +13,8 @@ enum CsvState {
     /** Behind a quoted cell, where only blanks may follow. */
     AFTER;
 
-    CsvState next(int c) {
+    /** Where it stands behind the next character. */
+    public CsvState next(int c) {
         return switch (this) {
             case START -> c == '"' ? QUOTED : c == ',' || c == ' ' ? START : PLAIN;
             case PLAIN -> c == ',' ? START : PLAIN;
