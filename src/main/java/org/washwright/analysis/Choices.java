@@ -26,6 +26,10 @@ final class Choices {
     private static final List<String> SIZE_CLASSES =
             List.of("B", "C", "D", "E", "F", "G", "H", "I", "J", "K", "L", "M", "N");
 
+    /** Levels of particles and of residue across their usual range, from IEST-STD-CC1246. */
+    private static final List<String> PRODUCT_LEVELS = List.of(
+            "1", "5", "25", "50", "100", "200", "300", "500", "750", "1000", "A/10", "A/2", "A", "B", "C", "200B");
+
     /** Steps from a usual value of a quantity that starts at zero. */
     private static final double[] FACTORS = {1, 3, 0.3, 10, 0.1, 100, 0.01, 1e4, 1e-4};
 
@@ -63,13 +67,22 @@ final class Choices {
         } else if (attribute.type() instanceof FieldType.NumberType n) {
             numbers(edit, n.dimension()).forEach(v -> out.add(Given.of(Value.number(v), edit.pointer())));
         } else {
-            SIZE_CLASSES.forEach(c -> {
-                String code = "A(" + c + "00)";
-                out.add(new Given(Value.term(code), edit.pointer(), "", false, code));
-            });
+            codes(attribute.type())
+                    .forEach(code -> out.add(new Given(Value.term(code), edit.pointer(), "", false, code)));
         }
         out.add(Given.of(Value.NOT_APPLICABLE, edit.pointer()));
         return out;
+    }
+
+    private static List<String> codes(FieldType type) {
+        if (!(type instanceof FieldType.CodeType code)) {
+            return List.of();
+        }
+        return switch (code.code()) {
+            case COMPONENT_CLEANLINESS ->
+                SIZE_CLASSES.stream().map(c -> "A(" + c + "00)").toList();
+            case PRODUCT_CLEANLINESS -> PRODUCT_LEVELS;
+        };
     }
 
     private Set<Double> numbers(TaskEdit edit, Dimension dimension) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.washwright.rule.Effect;
+import org.washwright.rule.Reason;
 import org.washwright.rule.Rule;
 
 /** Compares what rules say. */
@@ -76,6 +77,29 @@ final class Effects {
         return reached && says(n, w, map);
     }
 
+    /** True when two effects are about the same thing, for or against: a cheap look before a dear one. */
+    static boolean touch(Effect a, Effect b) {
+        if (a instanceof Effect.RuleOut x && b instanceof Effect.RuleOut y) {
+            return x.role() == y.role();
+        }
+        if (a instanceof Effect.Score x && b instanceof Effect.Score y) {
+            return x.criterion().equals(y.criterion());
+        }
+        if (a instanceof Effect.Require x && b instanceof Effect.Require y) {
+            return x.stage().equals(y.stage());
+        }
+        if (a instanceof Effect.Limit x && b instanceof Effect.Limit y) {
+            return x.parameter().equals(y.parameter());
+        }
+        if (a instanceof Effect.Caution x && b instanceof Effect.Caution y) {
+            return x.hazard().equals(y.hazard());
+        }
+        if (a instanceof Effect.Verify x && b instanceof Effect.Verify y) {
+            return x.method().equals(y.method());
+        }
+        return a.getClass().equals(b.getClass());
+    }
+
     private static boolean says(Effect n, Effect w, List<Integer> map) {
         if (n instanceof Effect.Conclude a && w instanceof Effect.Conclude b) {
             return a.conclusion().equals(b.conclusion())
@@ -97,12 +121,20 @@ final class Effects {
             return limits(a, b, map);
         }
         if (n instanceof Effect.Caution a && w instanceof Effect.Caution b) {
-            return a.hazard().equals(b.hazard());
+            // Every caution is shown with its reason: another reason says something more.
+            return a.hazard().equals(b.hazard()) && words(a.reason()).equals(words(b.reason()));
         }
         if (n instanceof Effect.Ask a && w instanceof Effect.Ask b) {
             return a.type().equals(b.type()) && a.attribute().equals(b.attribute());
         }
         return ((Effect.Verify) n).method().equals(((Effect.Verify) w).method());
+    }
+
+    private static List<String> words(Reason reason) {
+        return reason.parts().stream()
+                .filter(p -> p instanceof Reason.Part.Words)
+                .map(p -> ((Reason.Part.Words) p).text())
+                .toList();
     }
 
     private static boolean limits(Effect.Limit a, Effect.Limit b, List<Integer> map) {

@@ -9,8 +9,12 @@ import java.util.TreeMap;
 import java.util.function.IntConsumer;
 import org.washwright.assessment.Assessor;
 import org.washwright.engine.sweep.SweepInference;
+import org.washwright.quantity.Dimension;
+import org.washwright.quantity.ExactText;
+import org.washwright.rule.Condition;
 import org.washwright.rule.Edition;
 import org.washwright.rule.Rule;
+import org.washwright.task.FieldType;
 
 /** Looks for faults between the rules of an edition. */
 public final class Examiner {
@@ -21,8 +25,11 @@ public final class Examiner {
     /** Property of conclusions that names what they exclude. */
     private static final String EXCLUDES = "excludes";
 
-    /** A line is composed anew for each task tried, which costs about this many tries of a rule over the task. */
-    private static final int COST_OF_A_LINE = 5;
+    /** Lines are composed anew for each task tried, so that rules over lines get this share of the tries. */
+    private static final int SHARE_OF_LINES = 5;
+
+    /** What no variant of a task has shown mostly can't be shown at all, so that it gets this share of the tries. */
+    private static final int SHARE_OF_THE_REST = 4;
 
     private final Edition edition;
     private final String asOf;
@@ -91,9 +98,54 @@ public final class Examiner {
         return new Examination(said, examples, budget);
     }
 
-    /** Examples of one rule; none when no task was found on which it fires. */
+    /**
+     * Examples of one rule; none when no task was found on which it fires. Rules on dated law are tried on other dates too,
+     * and shown on each date on which they take a task otherwise.
+     */
     public List<Example> examples(Rule rule) {
-        return new ExampleSearch(edition, choices, search(rule.isLineRule()), asOf).of(rule);
+        List<Example> out = new ArrayList<>();
+        for (String date : dates(rule)) {
+            List<Example> found = examples(rule, date);
+            // On a date on which nothing new is to be seen, the first task says so.
+            if (out.isEmpty()) {
+                out.addAll(found);
+            } else {
+                otherwise(rule, out.get(0), date).ifPresent(out::add);
+            }
+        }
+        return out;
+    }
+
+    private List<Example> examples(Rule rule, String date) {
+        int tries = rule.isLineRule() ? budget / SHARE_OF_LINES : budget;
+        return new ExampleSearch(edition, choices, search(date, tries), search(date, tries / SHARE_OF_THE_REST), date)
+                .of(rule);
+    }
+
+    /** The task of an example on another date, if the rule is silent then. */
+    private Optional<Example> otherwise(Rule rule, Example first, String date) {
+        return new Probe(edition, List.of(rule), date)
+                .see(first.task())
+                .filter(seen -> seen.silent(rule.id()))
+                .map(seen ->
+                        new Example(rule.id(), false, first.task(), date, -1, Optional.empty(), "on another date"));
+    }
+
+    /** The date asked for and, for a rule that asks for a date, the days on both sides of it. */
+    private List<String> dates(Rule rule) {
+        List<String> out = new ArrayList<>(List.of(asOf));
+        rule.patterns()
+                .forEach(p -> p.condition()
+                        .tests()
+                        .filter(t -> t.field().type().equals(FieldType.number(Dimension.DATE)))
+                        .forEach(t -> {
+                            if (t.operand() instanceof Condition.Operand.Number n) {
+                                out.add(ExactText.of(n.si(), Dimension.DATE));
+                                out.add(ExactText.of(n.si() - 1, Dimension.DATE));
+                                out.add(ExactText.of(n.si() + 1, Dimension.DATE));
+                            }
+                        }));
+        return out;
     }
 
     /** Findings about one rule, by itself and beside every other: what an author asks after each change. */
@@ -114,13 +166,14 @@ public final class Examiner {
     /** Findings about pairs among rules that can fire. */
     private List<Finding> between(List<Rule> alive) {
         Implication implication = new Implication(edition, space);
-        List<Finding> out = new ArrayList<>(new Pairs(edition, implication, search(false), EXCLUDES).findings(alive));
-        out.addAll(new Conflicts(assessor, implication, search(false), asOf).findings(alive));
+        List<Finding> out =
+                new ArrayList<>(new Pairs(edition, implication, search(asOf, budget), EXCLUDES).findings(alive));
+        out.addAll(new Conflicts(assessor, implication, search(asOf, budget), asOf).findings(alive));
         return out;
     }
 
-    private WitnessSearch search(boolean lines) {
-        return new WitnessSearch(edition, choices, asOf, lines ? budget / COST_OF_A_LINE : budget);
+    private WitnessSearch search(String date, int tries) {
+        return new WitnessSearch(edition, choices, date, tries);
     }
 
     private static Finding unfired(Finding.Kind kind, Rule rule, String words) {

@@ -33,12 +33,20 @@ final class ExampleSearch {
     private final Edition edition;
     private final Choices choices;
     private final WitnessSearch search;
+    private final WitnessSearch shortSearch;
     private final String asOf;
 
-    ExampleSearch(Edition edition, Choices choices, WitnessSearch search, String asOf) {
+    /**
+     * A search for examples.
+     *
+     * @param search looks for tasks on which a rule fires
+     * @param shortSearch looks for what no variant of such a task has shown; there may be none
+     */
+    ExampleSearch(Edition edition, Choices choices, WitnessSearch search, WitnessSearch shortSearch, String asOf) {
         this.edition = edition;
         this.choices = choices;
         this.search = search;
+        this.shortSearch = shortSearch;
         this.asOf = asOf;
     }
 
@@ -89,7 +97,7 @@ final class ExampleSearch {
         void add(boolean fires, CleaningTask task, int pattern, Optional<Condition.Test> test, String words) {
             CleaningTask plain = new CleaningTask(rule.id(), "", task.lists(), task.declared());
             if (known.add(plain)) {
-                examples.add(new Example(rule.id(), fires, plain, pattern, test, words));
+                examples.add(new Example(rule.id(), fires, plain, asOf, pattern, test, words));
             }
         }
 
@@ -179,13 +187,14 @@ final class ExampleSearch {
         void pattern(int i) {
             Pattern p = rule.patterns().get(i);
             if (p.sign() == Sign.NOT) {
-                search.fires(Rewrites.found(rule, i), this::silent)
+                shortSearch
+                        .fires(Rewrites.found(rule, i), this::silent)
                         .ifPresent(
                                 found -> add(false, found.task(), i, Optional.empty(), "finds what must not be there"));
                 p.condition()
                         .tests()
                         .forEach(t -> Rewrites.passedOver(rule, i, t)
-                                .flatMap(r -> search.fires(r, this::firesHere))
+                                .flatMap(r -> shortSearch.fires(r, this::firesHere))
                                 .ifPresent(found -> add(
                                         true, found.task(), i, Optional.of(t), "passes over what differs in this")));
                 return;
@@ -197,7 +206,7 @@ final class ExampleSearch {
             p.condition().tests().distinct().forEach(t -> {
                 if (counts.getOrDefault(i + " " + Optional.of(t), 0) == 0) {
                     Rewrites.negated(rule, i, t)
-                            .flatMap(r -> search.fires(r, this::silent))
+                            .flatMap(r -> shortSearch.fires(r, this::silent))
                             .ifPresent(found -> add(false, found.task(), i, Optional.of(t), "when this is otherwise"));
                 }
             });

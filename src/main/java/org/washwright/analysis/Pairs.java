@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.washwright.rule.Edition;
 import org.washwright.rule.Effect;
 import org.washwright.rule.Rule;
@@ -50,7 +51,7 @@ final class Pairs {
                             twice(narrow, wide).ifPresent(out::add);
                         }
                     }
-                    opposed(narrow, wide).ifPresent(out::add);
+                    opposed(narrow, wide, map).ifPresent(out::add);
                 });
             }
         }
@@ -59,9 +60,7 @@ final class Pairs {
 
     /** A cheap look before a dear one. */
     private static boolean mayMatter(Rule narrow, Rule wide) {
-        return narrow.effects().stream()
-                .anyMatch(
-                        n -> wide.effects().stream().anyMatch(w -> n.getClass().equals(w.getClass())));
+        return narrow.effects().stream().anyMatch(n -> wide.effects().stream().anyMatch(w -> Effects.touch(n, w)));
     }
 
     private boolean sameEffects(Rule a, Rule b) {
@@ -78,7 +77,8 @@ final class Pairs {
                 Finding.Kind.DUPLICATE,
                 a,
                 b,
-                a.id() + " and " + b.id() + " fire on the same tasks and say the same; keep one of them.");
+                a.id() + " and " + b.id() + " fire on the same tasks and say the same; keep one of them.",
+                found -> true);
     }
 
     private Optional<Finding> subsumed(Rule narrow, Rule wide) {
@@ -90,19 +90,21 @@ final class Pairs {
                 narrow,
                 wide,
                 (row ? "The row " : "") + narrow.id() + " adds nothing: " + wide.id()
-                        + " fires wherever it does and says at least as much.");
+                        + " fires wherever it does and says at least as much.",
+                found -> true);
     }
 
-    private Optional<Finding> opposed(Rule narrow, Rule wide) {
+    private Optional<Finding> opposed(Rule narrow, Rule wide, List<Integer> map) {
         for (Effect n : narrow.effects()) {
             for (Effect w : wide.effects()) {
-                String what = opposition(narrow, n, wide, w);
+                String what = opposition(narrow, n, wide, w, map);
                 if (!what.isEmpty()) {
                     return shown(
                             Finding.Kind.CONTRADICTORY,
                             narrow,
                             wide,
-                            "Wherever " + narrow.id() + " fires, " + wide.id() + " fires too and " + what + ".");
+                            "Wherever " + narrow.id() + " fires, " + wide.id() + " fires too and " + what + ".",
+                            found -> meet(found, narrow, n, wide, w));
                 }
             }
         }
@@ -110,12 +112,12 @@ final class Pairs {
     }
 
     /** What the one says against the other, in words; empty when nothing. */
-    private String opposition(Rule narrow, Effect n, Rule wide, Effect w) {
+    private String opposition(Rule narrow, Effect n, Rule wide, Effect w, List<Integer> map) {
         if (n instanceof Effect.Score a && w instanceof Effect.Score b) {
             boolean against = a.support() != b.support()
                     && a.criterion().equals(b.criterion())
                     && a.points() == b.points()
-                    && meet(narrow, a.target(), wide, b.target());
+                    && implication.covers(narrow, a.target(), wide, b.target(), map);
             return against ? "says the opposite on " + a.criterion() + " with the same weight" : "";
         }
         if (n instanceof Effect.Limit a && w instanceof Effect.Limit b) {
@@ -143,8 +145,26 @@ final class Pairs {
     }
 
     /** The finding with a task on which both really fire; nothing when there is none, for then nothing was shown. */
-    private Optional<Finding> shown(Finding.Kind kind, Rule narrow, Rule wide, String words) {
-        return search.fires(List.of(narrow, wide), x -> true)
+    /** True when on a task both effects concern the same process, or the task as a whole. */
+    private static boolean meet(WitnessSearch.Found found, Rule narrow, Effect n, Rule wide, Effect w) {
+        Set<String> some = targets(found, narrow, n);
+        Set<String> others = targets(found, wide, w);
+        return some.isEmpty() && others.isEmpty() || some.stream().anyMatch(others::contains);
+    }
+
+    private static Set<String> targets(WitnessSearch.Found found, Rule rule, Effect effect) {
+        Set<String> out = new HashSet<>();
+        found.seen().firings().stream()
+                .filter(f -> f.certain() && f.rule().id().equals(rule.id()))
+                .flatMap(f -> f.findings().stream())
+                .filter(f -> f.effect().equals(effect))
+                .forEach(f -> out.addAll(f.targets()));
+        return out;
+    }
+
+    private Optional<Finding> shown(
+            Finding.Kind kind, Rule narrow, Rule wide, String words, Predicate<WitnessSearch.Found> wanted) {
+        return search.fires(List.of(narrow, wide), wanted)
                 .map(found -> new Finding(
                         kind,
                         List.of(narrow.id(), wide.id()),

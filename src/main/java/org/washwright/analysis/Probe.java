@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import org.washwright.assessment.Assessor;
 import org.washwright.assessment.Outcome;
 import org.washwright.assessment.RefusedTask;
 import org.washwright.assessment.Wishes;
+import org.washwright.catalogue.Catalogue;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.Place;
 import org.washwright.engine.FactBase;
@@ -19,9 +21,13 @@ import org.washwright.engine.Inference;
 import org.washwright.engine.sweep.SweepInference;
 import org.washwright.quantity.Dimension;
 import org.washwright.quantity.Quantities;
+import org.washwright.rule.Condition;
+import org.washwright.rule.Contact;
 import org.washwright.rule.Edition;
 import org.washwright.rule.Effect;
+import org.washwright.rule.FactTypes;
 import org.washwright.rule.Levels;
+import org.washwright.rule.Pattern;
 import org.washwright.rule.Rule;
 import org.washwright.task.CleaningTask;
 import org.washwright.task.Value;
@@ -46,7 +52,10 @@ final class Probe {
      */
     Probe(Edition edition, List<Rule> rules, String asOf) {
         this.lines = rules.stream().anyMatch(Rule::isLineRule);
-        this.part = edition.with(List.copyOf(cone(edition, rules, lines)));
+        Collection<Rule> cone = cone(edition, rules, lines);
+        Catalogue words =
+                processes(edition, cone).map(edition.catalogue()::withProcesses).orElse(edition.catalogue());
+        this.part = edition.with(List.copyOf(cone), words);
         this.wanted = rules.stream().map(Rule::id).toList();
         this.wishes = Wishes.on(asOf);
         this.date = Quantities.read(asOf, Dimension.DATE, Place.ofFile("-"), new Diagnostics())
@@ -91,6 +100,28 @@ final class Probe {
             }
         }
         return edition.rules().stream().filter(r -> ids.contains(r.id())).toList();
+    }
+
+    /**
+     * Processes that these rules can match at all; empty when that is every one. The others could only keep the probe busy:
+     * what no process pattern may match, whatever the task, no rule ever matches.
+     */
+    private static Optional<Set<String>> processes(Edition edition, Collection<Rule> rules) {
+        Space space = new Space(edition);
+        Set<String> out = new TreeSet<>();
+        for (Rule rule : rules) {
+            for (Pattern p : rule.patterns()) {
+                boolean loose = Contact.byFactType(p.type().name()).isPresent()
+                        && p.condition().tests().noneMatch(t -> t.operand() instanceof Condition.Operand.FactOf);
+                if (loose) {
+                    return Optional.empty();
+                }
+                if (p.type().name().equals(FactTypes.PROCESS)) {
+                    out.addAll(space.processes(p.condition()));
+                }
+            }
+        }
+        return Optional.of(out);
     }
 
     private static boolean shapes(Rule rule) {

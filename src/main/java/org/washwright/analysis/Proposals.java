@@ -31,14 +31,12 @@ public final class Proposals {
 
     private final Edition edition;
     private final Assessor assessor;
-    private final String asOf;
     private final Set<String> ids = new TreeSet<>();
 
     /** Proposals for an edition. */
-    public Proposals(Edition edition, String asOf) {
+    public Proposals(Edition edition) {
         this.edition = edition;
         this.assessor = Assessor.of(edition, SweepInference.factory());
-        this.asOf = asOf;
     }
 
     /** A document of cases, one for each example. */
@@ -60,7 +58,7 @@ public final class Proposals {
     private void one(Rule rule, Example example, StringBuilder out) {
         Outcome outcome;
         try {
-            outcome = assessor.outcome(example.task(), Wishes.on(asOf));
+            outcome = assessor.outcome(example.task(), Wishes.on(example.asOf()));
         } catch (RefusedTask e) {
             throw new IllegalStateException("an example was evaluated before, and is refused now", e);
         }
@@ -84,7 +82,7 @@ public final class Proposals {
                     .append(TaskWriter.flow(String.join("; ", cites)))
                     .append('\n');
         }
-        out.append("    asOf: ").append(asOf).append('\n');
+        out.append("    asOf: ").append(example.asOf()).append('\n');
         out.append("    task:\n").append(TaskWriter.yaml(task, edition, "      "));
         out.append("    expect:\n");
         expect(rule, fires, outcome, out);

@@ -42,6 +42,8 @@ public final class TestWords {
                             .map(id -> FactTypes.name(edition.catalogue(), t.kind(), id))
                             .toList());
         }
-        return test.operand() instanceof Condition.Operand.FieldOf f ? f.field().label() : "the same one";
+        return test.operand() instanceof Condition.Operand.FieldOf f
+                ? f.field().label() + " of condition " + (f.pattern() + 1)
+                : "what condition " + (((Condition.Operand.FactOf) test.operand()).pattern() + 1) + " matched";
     }
 }

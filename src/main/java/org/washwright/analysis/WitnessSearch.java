@@ -2,15 +2,20 @@ package org.washwright.analysis;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.washwright.engine.FactBase;
 import org.washwright.engine.Firing;
 import org.washwright.rule.Edition;
+import org.washwright.rule.FactTypes;
 import org.washwright.rule.Rule;
 import org.washwright.task.CleaningTask;
 import org.washwright.task.Entry;
@@ -92,12 +97,20 @@ final class WitnessSearch {
     }
 
     private static CleaningTask nothingKnown(List<Rule> rules) {
-        return new CleaningTask(
-                "Witness for "
-                        + String.join(" and ", rules.stream().map(Rule::id).toList()),
-                "",
-                Map.of(),
-                Map.of());
+        Map<Group, CleaningTask.Entries> lists = new EnumMap<>(Group.class);
+        for (Group group : Group.values()) {
+            // Of a group that applies only when it is given, silence would say too much.
+            boolean asked = rules.stream()
+                    .flatMap(r -> r.patterns().stream())
+                    .anyMatch(p -> p.type().name().equals(group.factType())
+                            || p.type().name().equals(FactTypes.CONCLUSION));
+            if (group.appliesOnlyWhenGiven() && asked) {
+                lists.put(group, new CleaningTask.Entries(List.of(Entry.EMPTY), false));
+            }
+        }
+        String title = "Witness for "
+                + String.join(" and ", rules.stream().map(Rule::id).toList());
+        return new CleaningTask(title, "", lists, Map.of());
     }
 
     private void push(
@@ -135,11 +148,33 @@ final class WitnessSearch {
         Set<String> refs = new HashSet<>();
         undecided(state.seen(), rule).stream().limit(FOLLOWED).forEach(f -> {
             // A rule is held by every one of these, so that any of them may be settled first.
-            Optional<String> ref =
-                    f.held().stream().filter(r -> canBeKnown(r, state.task())).findFirst();
+            Optional<String> ref = Stream.concat(
+                            f.held().stream(), behind(f, state.seen().facts()))
+                    .filter(r -> canBeKnown(r, state.task()))
+                    .findFirst();
             ref.filter(r -> refs.add(r)).ifPresent(r -> out.addAll(narrowed(state.task(), r)));
         });
         return out;
+    }
+
+    /** What the values that a firing read are made from: where the catalogue leaves a range, the rest may still decide. */
+    private static Stream<String> behind(Firing firing, FactBase facts) {
+        Set<String> found = new LinkedHashSet<>();
+        List<String> open = new ArrayList<>(firing.uses());
+        while (!open.isEmpty()) {
+            String ref = open.remove(open.size() - 1);
+            if (found.add(ref)) {
+                int slash = ref.lastIndexOf('/');
+                facts.fact(ref.substring(0, Math.max(slash, 0)))
+                        .ifPresent(fact -> fact.type()
+                                .field(ref.substring(slash + 1))
+                                .ifPresent(field -> {
+                                    open.addAll(fact.origin(field).inputs());
+                                    open.addAll(fact.origin(field).further());
+                                }));
+            }
+        }
+        return found.stream();
     }
 
     private boolean canBeKnown(String ref, CleaningTask task) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.washwright.task.Attribute;
 
@@ -90,6 +91,13 @@ public record Catalogue(
     /** What a reader calls a term; the id itself when it is not in the catalogue. */
     public String name(String kind, String id) {
         return term(kind, id).map(Term::name).orElse(id);
+    }
+
+    /** The same words with some of the processes that are no groups. */
+    public Catalogue withProcesses(Set<String> some) {
+        TreeMap<String, ProcessTerm> rest = new TreeMap<>(processes);
+        rest.values().removeIf(p -> !p.group() && !some.contains(p.id()));
+        return new Catalogue(kinds, terms, rest, stages, parameters, cautions, blindSpots, attributes);
     }
 
     /** Processes that are no groups, in order of their ids. */

@@ -56,7 +56,7 @@ final class ProposeCases implements Callable<Integer> {
         edition.rules().stream()
                 .filter(r -> only.isEmpty() || only.contains(r.id()))
                 .forEach((Rule r) -> examples.put(r.id(), examiner.examples(r)));
-        String yaml = new Proposals(edition, options.asOf()).yaml(examples);
+        String yaml = new Proposals(edition).yaml(examples);
         if (file == null) {
             out.print(yaml);
             out.flush();

@@ -71,13 +71,18 @@ public record Edition(
 
     /** The same words with other rules, for whoever tries some of them alone. Its hashes are those of the whole. */
     public Edition with(List<Rule> some) {
+        return with(some, catalogue);
+    }
+
+    /** Other rules over other words of the same kinds. Its hashes are those of the whole. */
+    public Edition with(List<Rule> some, Catalogue words) {
         return new Edition(
                 name,
                 title,
                 language,
                 licence,
                 sources,
-                catalogue,
+                words,
                 types,
                 some,
                 Levels.of(some).levels(),

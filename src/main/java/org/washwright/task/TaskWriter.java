@@ -50,15 +50,24 @@ public final class TaskWriter {
         }
     }
 
-    /** Attributes in the order in which the group asks for them. */
+    /** Attributes in the order in which the group asks for them; where all are given, those that do not apply in one word. */
     private static Map<String, Object> entry(Group group, Entry entry) {
+        boolean complete = group.attributes().stream()
+                .filter(a -> !a.computed())
+                .allMatch(a -> entry.given().containsKey(a.name()));
         Map<String, Object> out = new LinkedHashMap<>();
-        group.attributes().forEach(a -> {
+        boolean rest = false;
+        for (Attribute a : group.attributes()) {
             Given given = entry.given().get(a.name());
-            if (given != null) {
+            if (given != null && complete && given.value() instanceof Value.NotApplicable) {
+                rest = true;
+            } else if (given != null) {
                 out.put(a.name(), value(given, a.type()));
             }
-        });
+        }
+        if (rest) {
+            out.put(Group.REST, Value.NOT_APPLICABLE.knowledge());
+        }
         return out;
     }
 

@@ -57,7 +57,7 @@ class SeededFaultsIT {
         Examination examination = new Examiner(clean, FaultFinder.AS_OF, Examiner.USUAL_BUDGET)
                 .examine(whole.checks().known());
         assertEquals(List.of(), examination.open(), "findings on the edition without a fault");
-        String proposed = new Proposals(clean, FaultFinder.AS_OF).yaml(examination.examples());
+        String proposed = new Proposals(clean).yaml(examination.examples());
         List<Case> committed = whole.checks().cases();
         FaultFinder finder = new FaultFinder(clean, committed, FaultFinder.cases(proposed, clean));
         List<Verdict> verdicts = new ArrayList<>();
