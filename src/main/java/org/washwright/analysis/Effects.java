@@ -63,8 +63,11 @@ final class Effects {
      * True when the wider rule's effect leaves nothing for the narrower rule's to say.
      *
      * @param map pattern of the narrower rule for each pattern of the wider one
+     * @param sameWords whether a caution has to give the same reason: every caution is shown with its reason, so that of two
+     *     on unlike conditions another reason says something more
      */
-    static boolean covers(Implication implication, Rule narrow, Effect n, Rule wide, Effect w, List<Integer> map) {
+    static boolean covers(
+            Implication implication, Rule narrow, Effect n, Rule wide, Effect w, List<Integer> map, boolean sameWords) {
         if (!n.getClass().equals(w.getClass())) {
             return false;
         }
@@ -74,7 +77,7 @@ final class Effects {
                 ? wt.isEmpty()
                 : wt.map(t -> implication.covers(narrow, nt.get(), wide, t, map))
                         .orElse(false);
-        return reached && says(n, w, map);
+        return reached && says(n, w, map, sameWords);
     }
 
     /** True when two effects are about the same thing, for or against: a cheap look before a dear one. */
@@ -100,7 +103,7 @@ final class Effects {
         return a.getClass().equals(b.getClass());
     }
 
-    private static boolean says(Effect n, Effect w, List<Integer> map) {
+    private static boolean says(Effect n, Effect w, List<Integer> map, boolean sameWords) {
         if (n instanceof Effect.Conclude a && w instanceof Effect.Conclude b) {
             return a.conclusion().equals(b.conclusion())
                     && a.subject().equals(b.subject().map(map::get));
@@ -121,8 +124,8 @@ final class Effects {
             return limits(a, b, map);
         }
         if (n instanceof Effect.Caution a && w instanceof Effect.Caution b) {
-            // Every caution is shown with its reason: another reason says something more.
-            return a.hazard().equals(b.hazard()) && words(a.reason()).equals(words(b.reason()));
+            return a.hazard().equals(b.hazard())
+                    && (!sameWords || words(a.reason()).equals(words(b.reason())));
         }
         if (n instanceof Effect.Ask a && w instanceof Effect.Ask b) {
             return a.type().equals(b.type()) && a.attribute().equals(b.attribute());

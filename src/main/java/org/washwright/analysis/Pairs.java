@@ -40,18 +40,17 @@ final class Pairs {
                     continue;
                 }
                 implication.of(narrow, wide).ifPresent(map -> {
-                    boolean covered = narrow.effects().stream()
-                            .allMatch(n -> wide.effects().stream()
-                                    .anyMatch(w -> Effects.covers(implication, narrow, n, wide, w, map)));
-                    if (covered) {
-                        boolean both = implication.of(wide, narrow).isPresent() && sameEffects(narrow, wide);
-                        if (!both) {
-                            subsumed(narrow, wide).ifPresent(out::add);
-                        } else if (same.add(narrow.id()) && !same.contains(wide.id())) {
-                            twice(narrow, wide).ifPresent(out::add);
-                        }
+                    boolean both = covered(narrow, wide, map, false)
+                            && implication
+                                    .of(wide, narrow)
+                                    .filter(back -> covered(wide, narrow, back, false))
+                                    .isPresent();
+                    if (both && same.add(narrow.id()) && !same.contains(wide.id())) {
+                        twice(narrow, wide).ifPresent(out::add);
+                    } else if (!both && covered(narrow, wide, map, true)) {
+                        subsumed(narrow, wide).ifPresent(out::add);
                     }
-                    opposed(narrow, wide, map).ifPresent(out::add);
+                    opposed(narrow, wide).ifPresent(out::add);
                 });
             }
         }
@@ -63,13 +62,11 @@ final class Pairs {
         return narrow.effects().stream().anyMatch(n -> wide.effects().stream().anyMatch(w -> Effects.touch(n, w)));
     }
 
-    private boolean sameEffects(Rule a, Rule b) {
-        return implication
-                .of(b, a)
-                .map(map -> b.effects().stream()
-                        .allMatch(
-                                n -> a.effects().stream().anyMatch(w -> Effects.covers(implication, b, n, a, w, map))))
-                .orElse(false);
+    /** True when all that the narrower rule says is said by the wider one too. */
+    private boolean covered(Rule narrow, Rule wide, List<Integer> map, boolean sameWords) {
+        return narrow.effects().stream()
+                .allMatch(n -> wide.effects().stream()
+                        .anyMatch(w -> Effects.covers(implication, narrow, n, wide, w, map, sameWords)));
     }
 
     private Optional<Finding> twice(Rule a, Rule b) {
@@ -94,10 +91,10 @@ final class Pairs {
                 found -> true);
     }
 
-    private Optional<Finding> opposed(Rule narrow, Rule wide, List<Integer> map) {
+    private Optional<Finding> opposed(Rule narrow, Rule wide) {
         for (Effect n : narrow.effects()) {
             for (Effect w : wide.effects()) {
-                String what = opposition(narrow, n, wide, w, map);
+                String what = opposition(narrow, n, wide, w);
                 if (!what.isEmpty()) {
                     return shown(
                             Finding.Kind.CONTRADICTORY,
@@ -112,12 +109,12 @@ final class Pairs {
     }
 
     /** What the one says against the other, in words; empty when nothing. */
-    private String opposition(Rule narrow, Effect n, Rule wide, Effect w, List<Integer> map) {
+    private String opposition(Rule narrow, Effect n, Rule wide, Effect w) {
         if (n instanceof Effect.Score a && w instanceof Effect.Score b) {
             boolean against = a.support() != b.support()
                     && a.criterion().equals(b.criterion())
                     && a.points() == b.points()
-                    && implication.covers(narrow, a.target(), wide, b.target(), map);
+                    && meet(narrow, a.target(), wide, b.target());
             return against ? "says the opposite on " + a.criterion() + " with the same weight" : "";
         }
         if (n instanceof Effect.Limit a && w instanceof Effect.Limit b) {
@@ -144,7 +141,6 @@ final class Pairs {
         return implication.about(narrow, a).stream().anyMatch(implication.about(wide, b)::contains);
     }
 
-    /** The finding with a task on which both really fire; nothing when there is none, for then nothing was shown. */
     /** True when on a task both effects concern the same process, or the task as a whole. */
     private static boolean meet(WitnessSearch.Found found, Rule narrow, Effect n, Rule wide, Effect w) {
         Set<String> some = targets(found, narrow, n);
@@ -162,6 +158,7 @@ final class Pairs {
         return out;
     }
 
+    /** The finding with a task on which both really fire; nothing when there is none, for then nothing was shown. */
     private Optional<Finding> shown(
             Finding.Kind kind, Rule narrow, Rule wide, String words, Predicate<WitnessSearch.Found> wanted) {
         return search.fires(List.of(narrow, wide), wanted)

@@ -26,7 +26,21 @@ class CaseRunnerTest {
             cases:
               - id: c
                 title: c
-                task: {title: t, materials: [{substrate: carbon-steel, hardness: 35 HRC}], components: [], features: [], soils: [rust], following: {operation: storage}, permittedSolvents: [hydrocarbon]}
+                task:
+                  title: t
+                  part: {rest: not applicable}
+                  materials: [{substrate: carbon-steel, hardness: 35 HRC, stress: relieved, rest: not applicable}]
+                  components: []
+                  features: []
+                  soils: [{kind: rust, rest: not applicable}]
+                  lot: {rest: not applicable}
+                  preceding: {rest: not applicable}
+                  following: {operation: storage, rest: not applicable}
+                  demand: {residue: unknown, rest: not applicable}
+                  jurisdictions: [uk]
+                  site: {waterDischarge: yes, rest: not applicable}
+                  permittedSolvents: [hydrocarbon]
+                  plants: []
                 expect: {EXPECT}
             """;
 
