@@ -57,9 +57,7 @@ final class ContactFacts {
     private Fact meeting(Contact contact, Fact process, Fact other) {
         FactType type = edition.types().type(contact.factType()).orElseThrow();
         FactDraft draft = new FactDraft(contact.factType() + "/" + process.id() + "/" + other.id(), type);
-        String first = contact.group().attributes().get(0).name();
-        Origin met = new Origin(
-                Origin.Kind.COMPUTED, "they meet", List.of(process.id() + "/id", other.id() + "/" + first), "");
+        Origin met = new Origin(Origin.Kind.COMPUTED, "they meet", List.of(), "");
         draft.set(type.field("process").orElseThrow(), new Value.Reference(process.id()), met);
         draft.set(type.field(contact.field()).orElseThrow(), new Value.Reference(other.id()), met);
         Meeting meeting = new Meeting(process, other);

@@ -112,30 +112,27 @@ public final class FactBuilder {
             }
         }
         draft.paths(edition.catalogue());
+        if (group == Group.SITE) {
+            Origin asked = asOf.isDefinite() ? new Origin(Origin.Kind.GIVEN, "/asOf", List.of(), "") : Origin.NONE;
+            draft.set(draft.field("asOf"), asOf, asked);
+        }
         derive(Derivations.of(group), inputs(draft, entry, Optional.empty()));
         return draft.fact(name(group, id, entry), sure);
     }
 
     private FormulaInputs inputs(FactDraft draft, Entry entry, Optional<Setting> setting) {
-        return new FormulaInputs(draft, entry, setting, facts, assumptions, asOf, task, edition.catalogue());
+        return new FormulaInputs(draft, entry, setting, facts, assumptions, task, edition.catalogue());
     }
 
     private void derive(List<Derivation> formulas, FormulaInputs inputs) {
         FactDraft draft = inputs.draft();
         for (Derivation d : formulas) {
             Derivation.Computed computed = d.compute(inputs);
-            draft.set(draft.field(d.attribute()), computed.value(), origin(d, computed));
+            draft.set(draft.field(d.attribute()), computed.value(), Origin.computed(d.formula(), computed, d.source()));
             computed.contradiction()
                     .ifPresent(words ->
                             diagnostics.add(Message.CONTRADICTION, new Place("-", 0, 0, "/" + draft.id()), words));
         }
-    }
-
-    /** A formula without inputs hands on what the request itself gives: the date. */
-    private static Origin origin(Derivation d, Derivation.Computed computed) {
-        return computed.inputs().isEmpty() && computed.value().isDefinite()
-                ? new Origin(Origin.Kind.GIVEN, "/" + d.attribute(), List.of(), "")
-                : Origin.computed(d.formula(), computed, d.source());
     }
 
     private static void given(FactDraft draft, Field field, Optional<Given> given) {

@@ -20,7 +20,6 @@ import org.washwright.task.Value;
  * @param setting how a process is run; empty for an entry of the task
  * @param before facts made before
  * @param assumptions values taken for granted
- * @param asOf date of the question
  * @param task the whole task
  * @param catalogue terms of the edition
  */
@@ -30,7 +29,6 @@ record FormulaInputs(
         Optional<Setting> setting,
         List<Fact> before,
         Map<String, Value> assumptions,
-        Value asOf,
         CleaningTask task,
         Catalogue catalogue)
         implements Derivation.Inputs {

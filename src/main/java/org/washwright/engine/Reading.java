@@ -63,7 +63,8 @@ final class Reading {
             uses.add(fact.id());
         }
         deciding(p.condition(), fact, earlier).forEach(t -> {
-            if (!p.type().name().equals(FactTypes.CONCLUSION)) {
+            // Who meets whom is in the matched facts themselves and hangs on no value.
+            if (!p.type().name().equals(FactTypes.CONCLUSION) && !(t.operand() instanceof Condition.Operand.FactOf)) {
                 uses.add(fact.ref(t.field()));
             }
             compared(t, earlier, uses);

@@ -12,6 +12,9 @@ import java.util.TreeSet;
 /** Every sentence of an answer with the firings it cites, and the graph that leads from those to what was given. */
 final class Said {
 
+    /** The date belongs to the request, not to the task; what hangs on it is asked of the rules on dated law. */
+    private static final String DATE = "site/asOf";
+
     private final Answer answer;
     private final Map<Integer, Answer.Firing> firings = new HashMap<>();
     private final Map<String, Answer.Fact> facts = new HashMap<>();
@@ -164,8 +167,12 @@ final class Said {
         Answer.Origin origin = attribute.origin();
         String fact = ref.substring(0, ref.lastIndexOf('/'));
         switch (origin.kind()) {
-            case "given", "not given", "question tree" ->
+            case "given", "not given", "question tree" -> {
+                if (ref.equals(DATE)) {
+                    return;
+                }
                 leaves.add(fact.endsWith("/*") ? fact.substring(0, fact.length() - 2) : ref);
+            }
             case "catalogue", "computed" -> {
                 boolean ends = fact.startsWith("process/")
                         || !facts.get(fact).firings().isEmpty()

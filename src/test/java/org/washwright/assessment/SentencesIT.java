@@ -210,7 +210,16 @@ class SentencesIT {
     private static List<CleaningTask> changes(CleaningTask task, String ref) {
         List<CleaningTask> out = new ArrayList<>(variants(task, ref));
         if (!ref.contains("/")) {
-            out.add(task.with(Group.byKey(ref).orElseThrow(), new CleaningTask.Entries(List.of(), false)));
+            Group list = Group.byKey(ref).orElseThrow();
+            out.add(task.with(list, new CleaningTask.Entries(List.of(), false)));
+            // What must not be there decides by being there: one entry of every term.
+            if (list.attributes().get(0).type() instanceof FieldType.TermType first) {
+                List<Entry> every = Starter.edition().terms(first.kind()).stream()
+                        .map(term -> new Entry(
+                                Map.of(list.attributes().get(0).name(), Given.of(Value.term(term), "/" + list.key()))))
+                        .toList();
+                out.add(task.with(list, new CleaningTask.Entries(every, false)));
+            }
             return out;
         }
         if (ref.startsWith("attributes/")) {

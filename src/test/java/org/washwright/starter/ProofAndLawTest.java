@@ -1,9 +1,11 @@
 package org.washwright.starter;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.washwright.assessment.Wishes;
 import org.washwright.generate.Starter;
 
 /** How cleanliness is proven, and what the law adds. The source stands at each test. */
@@ -48,6 +50,23 @@ class ProofAndLawTest {
         assertTrue(us.cautions("chlorinated-vapour").contains("0.95 mg/m³"));
         // IARC group 2A (list of classifications, read).
         assertTrue(uk.cautions("chlorinated-vapour").contains("2A"));
+    }
+
+    /** 40 CFR 751 (89 FR 103560, read): in force from 17 January 2025; before that day the rule only announces itself. */
+    @Test
+    void datedLawIsReadForTheDateOfTheQuestion() {
+        String task = "title: t\nmaterials: [carbon-steel]\nsoils: [cutting-oil]\nfollowing: {operation: storage}\n"
+                + "jurisdictions: [us]\npermittedSolvents: [chlorinated]\n";
+        var edition = Starter.edition();
+        for (String date : new String[] {"2025-01-16", "2025-01-17"}) {
+            Asked asked = new Asked(Starter.interpreted()
+                    .assess(Starter.task(edition, task), Wishes.on(date))
+                    .answer());
+            String cautions = asked.cautions("chlorinated-vapour");
+            boolean inForce = date.equals("2025-01-17");
+            assertEquals(inForce, cautions.contains("sets 0.14 ppm over 8 h and asks"), cautions);
+            assertEquals(!inForce, cautions.contains("From 17 January 2025"), cautions);
+        }
     }
 
     /** An exposure limit without its issuing body and year can't be checked. */

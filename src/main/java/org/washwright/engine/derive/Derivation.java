@@ -58,9 +58,6 @@ public interface Derivation {
         /** What the catalogue says of the term of an own attribute; not applicable when the edition has no such property. */
         Value property(String attribute, String property);
 
-        /** The date the question is asked for, as days since 1970-01-01. */
-        Value asOf();
-
         /** Text of a code attribute of the same entry; empty when none was given. */
         String code(String attribute);
 

@@ -18,7 +18,7 @@ public final class Derivations {
             new StrictestResidue(),
             new WaterAdhesion(),
             new DemandedSurfaceEnergy());
-    private static final List<Derivation> SITE = List.of(new AirFlow(), new AsOf());
+    private static final List<Derivation> SITE = List.of(new AirFlow());
     private static final List<Derivation> PROCESS = List.of(
             new HottestVapourPressure(),
             new VapourSaturation(),

@@ -9,7 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.washwright.engine.contact.ContactFormula;
+import org.washwright.engine.contact.ContactFormulas;
 import org.washwright.quantity.Span;
+import org.washwright.rule.Contact;
+import org.washwright.rule.ProcessFigures;
 import org.washwright.task.Attribute;
 import org.washwright.task.Group;
 import org.washwright.task.Value;
@@ -31,10 +35,27 @@ class FormulasTest {
                     new TreeSet<>(group.attributes().stream()
                             .filter(Attribute::computed)
                             .map(Attribute::name)
+                            // The date of the question comes with the request.
+                            .filter(name -> !name.equals("asOf"))
                             .toList()),
                     new TreeSet<>(formulas.stream().map(Derivation::attribute).toList()));
             formulas.forEach(
                     f -> assertFalse(f.formula().isBlank() || f.source().isBlank(), f.attribute()));
+        }
+    }
+
+    @Test
+    void eachFigureOfAProcessAndOfWhatItMeetsHasOneFormula() {
+        assertEquals(
+                ProcessFigures.ALL.stream().map(Attribute::name).toList(),
+                Derivations.ofProcess().stream().map(Derivation::attribute).toList());
+        for (Contact contact : Contact.values()) {
+            assertEquals(
+                    new TreeSet<>(
+                            contact.attributes().stream().map(Attribute::name).toList()),
+                    new TreeSet<>(ContactFormulas.of(contact).stream()
+                            .map(ContactFormula::attribute)
+                            .toList()));
         }
     }
 
@@ -183,11 +204,6 @@ class FormulasTest {
         @Override
         public Value property(String attribute, String property) {
             return own(attribute + "." + property);
-        }
-
-        @Override
-        public Value asOf() {
-            throw new AssertionError("no formula of this test reads the date");
         }
 
         @Override
