@@ -24,6 +24,8 @@ import org.washwright.task.Group;
 /** Gathers what to find out first: what undecided firings hang on, and what rules ask for. */
 final class Questions {
 
+    private static final int NAMED = 3;
+
     private final Edition edition;
     private final FactBase facts;
     private final Map<Integer, Firing> firings = new HashMap<>();
@@ -158,11 +160,19 @@ final class Questions {
         return computed.stream().filter(a -> a.name().equals(name)).findFirst();
     }
 
+    /** A few processes by name, many by their number: nobody reads a list of twenty. */
+    private static String decided(List<String> processes) {
+        return processes.size() <= NAMED + 1
+                ? "Decides on: " + String.join("; ", processes) + "."
+                : "Decides on " + processes.size() + " processes, among them "
+                        + String.join("; ", processes.subList(0, NAMED)) + ".";
+    }
+
     private String consequence(String ref) {
         List<String> said = new ArrayList<>(asked.getOrDefault(ref, List.of()));
         TreeSet<String> processes = decides.getOrDefault(ref, new TreeSet<>());
         if (!processes.isEmpty()) {
-            said.add("Decides on: " + String.join("; ", processes) + ".");
+            said.add(decided(List.copyOf(processes)));
         } else if (said.isEmpty()) {
             said.add("Moves points, decides on no process.");
         }

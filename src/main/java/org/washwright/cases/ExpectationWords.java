@@ -10,6 +10,8 @@ import org.washwright.quantity.Span;
 import org.washwright.rule.Edition;
 import org.washwright.rule.Effect;
 import org.washwright.rule.Rule;
+import org.washwright.task.Attribute;
+import org.washwright.task.Group;
 
 /** Puts expectations into words. */
 final class ExpectationWords {
@@ -32,7 +34,7 @@ final class ExpectationWords {
                     + c.process().map(p -> " for " + process(p)).orElse("") + by(c.by());
         }
         if (e instanceof Expectation.Asks a) {
-            return a.attribute() + " is asked for";
+            return asked(a.attribute()) + " is asked for";
         }
         if (e instanceof Expectation.Verifies v) {
             return "cleanliness is proven by " + edition.catalogue().name("test-method", v.method());
@@ -49,6 +51,30 @@ final class ExpectationWords {
         }
         Expectation.Says s = (Expectation.Says) e;
         return rule(s.rule()) + " says " + s.verb() + ": " + s.detail() + about(s.about());
+    }
+
+    /** What is asked for, in words: an attribute of an entry, or what a list may still hold. */
+    private String asked(String ref) {
+        String[] parts = ref.split("/");
+        Optional<Group> group = Group.byKey(parts[0]);
+        if (group.isEmpty()) {
+            return edition.catalogue().attributes().containsKey(parts[parts.length - 1])
+                    ? edition.catalogue()
+                            .attributes()
+                            .get(parts[parts.length - 1])
+                            .label()
+                    : ref;
+        }
+        if (parts.length == 1) {
+            return "any further " + group.get().label();
+        }
+        String entry = group.get().label() + (group.get().isList() ? " " + (Integer.parseInt(parts[1]) + 1) : "");
+        return "the "
+                + group.get()
+                        .attribute(parts[parts.length - 1])
+                        .map(Attribute::label)
+                        .orElse(parts[parts.length - 1])
+                + " of " + (group.get().isList() ? entry : "the " + entry);
     }
 
     private String reacts(Expectation.Reacts r) {

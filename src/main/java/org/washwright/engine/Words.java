@@ -49,7 +49,7 @@ public final class Words {
     /** The value of a fact's field, as a piece of a sentence. */
     public String inSentence(Fact fact, Field field) {
         Value value = fact.value(field);
-        if (!fact.sure() && field.property().isEmpty() && field.type() instanceof FieldType.TermType t && !t.isFlag()) {
+        if (!fact.sure() && field.slot() == 0 && field.type() instanceof FieldType.TermType t && !t.isFlag()) {
             // A reason puts its own article before a value.
             return fact.name().replaceFirst("^a ", "");
         }

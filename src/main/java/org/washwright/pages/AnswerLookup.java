@@ -33,7 +33,18 @@ public final class AnswerLookup {
     public record Why(int n, Rule rule, boolean certain) {}
 
     /** The firings of one level of the graph of conclusions. */
-    public record Level(int number, List<Firing> firings) {}
+    public record Level(int number, List<Firing> firings) {
+
+        /** Those that are certain. */
+        public List<Firing> certain() {
+            return firings.stream().filter(Firing::certain).toList();
+        }
+
+        /** Those that could not be decided. */
+        public List<Firing> open() {
+            return firings.stream().filter(f -> !f.certain()).toList();
+        }
+    }
 
     /** A matched fact with those of its attributes that the rule read. */
     public record Match(Fact fact, List<Attribute> uses) {}
@@ -73,6 +84,21 @@ public final class AnswerLookup {
         return byLevel.entrySet().stream()
                 .map(entry -> new Level(entry.getKey(), List.copyOf(entry.getValue())))
                 .toList();
+    }
+
+    /** What was said of the task and concluded from it. */
+    public static List<Fact> taskFacts(Answer answer) {
+        return answer.facts().stream().filter(fact -> !ofEdition(fact)).toList();
+    }
+
+    /** What the edition says of processes and stages, and what follows where a process meets the task. */
+    public static List<Fact> editionFacts(Answer answer) {
+        return answer.facts().stream().filter(AnswerLookup::ofEdition).toList();
+    }
+
+    private static boolean ofEdition(Fact fact) {
+        boolean concluded = !fact.firings().isEmpty() && !fact.id().startsWith("line/");
+        return !concluded && (fact.id().startsWith("line/") || fact.id().contains("process/"));
     }
 
     /** How many firings are undecided. */
