@@ -15,6 +15,7 @@ import org.washwright.analysis.Proposals;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.Message;
 import org.washwright.document.Place;
+import org.washwright.document.Similar;
 import org.washwright.exchange.EditionReader;
 import org.washwright.rule.Edition;
 import org.washwright.rule.Rule;
@@ -51,6 +52,20 @@ final class ProposeCases implements Callable<Integer> {
             return ExitCode.UNREADABLE_INPUT;
         }
         Edition edition = read.get().edition().orElseThrow();
+        Diagnostics unknown = new Diagnostics();
+        List<String> ids = edition.rules().stream().map(Rule::id).toList();
+        only.stream()
+                .filter(id -> !ids.contains(id))
+                .forEach(id -> unknown.add(
+                        Message.UNKNOWN_REFERENCE,
+                        Place.ofFile("--rule"),
+                        id,
+                        "rule of this edition",
+                        Similar.advice(id, ids)));
+        if (unknown.hasErrors()) {
+            DiagnosticText.write(unknown.all(), err);
+            return ExitCode.UNREADABLE_INPUT;
+        }
         Examiner examiner = new Examiner(edition, options.asOf(), Examiner.USUAL_BUDGET);
         Map<String, List<Example>> examples = new TreeMap<>();
         edition.rules().stream()

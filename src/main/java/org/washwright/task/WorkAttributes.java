@@ -122,6 +122,11 @@ final class WorkAttributes {
                     "Which component cleanliness codes are found now and agreed?",
                     flag()),
             computed(
+                    "fineParticlesAllowed",
+                    "particles of 5 µm and more allowed on 0.1 m²",
+                    "Which product cleanliness level is agreed?",
+                    number(Dimension.RATIO)),
+            computed(
                     "strictestResidue",
                     "strictest limit on film",
                     "How much film may remain?",

@@ -1,8 +1,13 @@
 package org.washwright.taskfile;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.washwright.document.Diagnostics;
@@ -27,6 +32,7 @@ final class TaskPaths {
     private static final Pattern IN_LIST = Pattern.compile("([A-Za-z]+)/([0-9]{1,4})(?:/.*)?");
 
     private final List<String> declared;
+    private final Map<Integer, Set<String>> known = new HashMap<>();
 
     TaskPaths(Vocabulary vocabulary) {
         this.declared = List.copyOf(vocabulary.declaredAttributes().keySet());
@@ -46,19 +52,29 @@ final class TaskPaths {
 
     /** Checks names, all of them: each is known, none comes twice, and none lies within another. */
     void check(List<TaskCells.Cell> cells, Diagnostics diagnostics) {
-        List<String> paths = new ArrayList<>();
+        Set<String> paths = new HashSet<>();
+        Map<String, String> within = new HashMap<>();
         for (TaskCells.Cell cell : cells) {
             String path = cell.path();
             check(path, cell.place(), diagnostics);
-            if (paths.contains(path)) {
+            if (!paths.add(path)) {
                 diagnostics.add(Message.DUPLICATE_KEY, cell.place(), path);
             }
-            paths.stream()
-                    .filter(p -> p.startsWith(path + "/") || path.startsWith(p + "/"))
-                    .findFirst()
+            List<String> above = above(path);
+            Optional.ofNullable(within.get(path))
+                    .or(() -> above.stream().filter(paths::contains).findFirst())
                     .ifPresent(p -> diagnostics.add(Message.COLUMN_WITHIN, cell.place(), path, p));
-            paths.add(path);
+            above.forEach(a -> within.putIfAbsent(a, path));
         }
+    }
+
+    /** The paths that a path lies in, the outermost first: of {@code a/b/c} these are {@code a} and {@code a/b}. */
+    private static List<String> above(String path) {
+        List<String> above = new ArrayList<>();
+        for (int slash = path.indexOf('/'); slash >= 0; slash = path.indexOf('/', slash + 1)) {
+            above.add(path.substring(0, slash));
+        }
+        return above;
     }
 
     private void check(String path, Place place, Diagnostics diagnostics) {
@@ -68,15 +84,20 @@ final class TaskPaths {
             diagnostics.add(Message.OUT_OF_RANGE, place, path, "entries 0 to " + last);
             return;
         }
-        List<String> known = known(Math.max(0, index));
+        Set<String> known = known(Math.max(0, index));
         if (!known.contains(path)) {
             diagnostics.add(
                     Message.UNKNOWN_FIELD, place, path, "the header of a table of tasks", Similar.advice(path, known));
         }
     }
 
-    private List<String> known(int index) {
-        List<String> known = new ArrayList<>(TEXTS);
+    /** Every path there is, of lists those of the entry with this number. */
+    private Set<String> known(int index) {
+        return known.computeIfAbsent(index, this::make);
+    }
+
+    private Set<String> make(int index) {
+        Set<String> known = new LinkedHashSet<>(TEXTS);
         declared.forEach(id -> known.add(ATTRIBUTES + "/" + id));
         known.add(ATTRIBUTES);
         for (Group group : Group.values()) {

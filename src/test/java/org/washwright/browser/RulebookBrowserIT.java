@@ -3,6 +3,7 @@ package org.washwright.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.FilePayload;
 import org.junit.jupiter.api.Tag;
@@ -13,6 +14,10 @@ import org.washwright.rulebook.Bundle;
 
 @Tag("browser")
 class RulebookBrowserIT {
+
+    private static final LocatorAssertions.IsVisibleOptions PATIENTLY =
+            new LocatorAssertions.IsVisibleOptions().setTimeout(60_000);
+
     private static final String BROKEN =
             "rule \"x\"\n  @id(\"X-1\")\nwhen\n  Materiel(porous == true)\nthen\n  shout(\"a\");\nend\n";
 
@@ -77,13 +82,14 @@ class RulebookBrowserIT {
                     page,
                     Bundle.starter().with("rules/extra.drl", "// for a test\n").zip(),
                     "Bring it in");
-            assertThat(page.getByText("A draft that answers no task yet")).isVisible();
+            // Reading, checking and storing a large edition takes a while on two busy cores.
+            assertThat(page.getByText("A draft that answers no task yet")).isVisible(PATIENTLY);
             edition = page.url();
             check(session, "rulebook-draft-1280");
             page.getByLabel("What changed and why").fill("A note in the lines file.");
             page.getByLabel("What changed and why").press("Tab");
             page.keyboard().press("Enter");
-            assertThat(page.getByText("A draft that waits for a reviewer")).isVisible();
+            assertThat(page.getByText("A draft that waits for a reviewer")).isVisible(PATIENTLY);
         }
         for (int width : new int[] {390, 1280}) {
             try (BrowserSession session = BrowserSession.open(width, 900).signIn("reviewer")) {
@@ -98,9 +104,7 @@ class RulebookBrowserIT {
             page.getByLabel("Release it for good").check();
             page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Release"))
                     .click();
-            assertThat(page.getByText("This edition answers new tasks"))
-                    .isVisible(new com.microsoft.playwright.assertions.LocatorAssertions.IsVisibleOptions()
-                            .setTimeout(60_000));
+            assertThat(page.getByText("This edition answers new tasks")).isVisible(PATIENTLY);
             check(session, "rulebook-released-1280");
         }
     }

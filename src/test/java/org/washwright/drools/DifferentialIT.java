@@ -181,7 +181,7 @@ class DifferentialIT {
                                         .assess(task, Starter.WISHES)
                                         .bytes()),
                         name));
-        assertEquals(8, Starter.demoTasks().size());
+        assertEquals(10, Starter.demoTasks().size());
     }
 
     private static List<org.washwright.engine.Fact> facts(Edition edition, CleaningTask task) {

@@ -101,7 +101,7 @@ class EditionHashTest {
         "rules/materials.drl, '@source(\"B850, bake table; B849, scope\")', '@source(\"B850, bake table\")'",
         "rules/materials.drl, @basis(\"handbook\"), @basis(\"trial\")",
         "rules/geometry.drl, 'rule \"A jet', 'rule \"The jet'",
-        "rules/soils.drl, @id(\"SO-03\"), @id(\"SO-13\")",
+        "rules/soils.drl, @id(\"SO-03\"), @id(\"SO-93\")",
         "grading.yaml, weight: 30, weight: 31",
         "grading.yaml, 3: 28, 3: 29",
         "grading.yaml, '[\"1 mg/m3\", 5]', '[\"1 mg/m3\", 6]'",

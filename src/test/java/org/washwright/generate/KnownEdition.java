@@ -17,6 +17,18 @@ public final class KnownEdition {
 
     private static final String WINDOWS = "group: no, phrase: wash, windows: {temperature: 20..80 °C}";
 
+    /** What formulas assume: where it is missing, a computed fact would be left open. */
+    private static final String ASSUMPTIONS = """
+            assumptions:
+              - {id: hours-per-shift, label: hours, value: 8 h, source: assumption}
+              - {id: mixing-factor, label: mixing, value: 4, source: assumption}
+              - {id: diffusivity, label: diffusivity, value: 1000 um2/s, source: assumption}
+              - {id: rinse-temperature, label: rinse, value: 20 °C, source: assumption}
+              - {id: wetting-angle, label: angle, value: 20 °, source: assumption}
+              - {id: bath-surface-tension, label: tension, value: 30 mN/m, source: assumption}
+              - {id: immersion-depth, label: depth, value: 0.3 m, source: assumption}
+            """;
+
     private final Random random;
     private final Map<String, Kind> kinds = SmallEdition.with("").catalogue().kinds();
 
@@ -28,6 +40,7 @@ public final class KnownEdition {
     public static Map<String, String> texts(int number, Random random) {
         KnownEdition maker = new KnownEdition(random);
         Map<String, String> texts = new TreeMap<>(SmallEdition.texts());
+        texts.put("assumptions.yaml", ASSUMPTIONS);
         maker.kinds.forEach((id, kind) -> {
             if (!kind.properties().isEmpty() && !id.equals("process")) {
                 StringBuilder terms = new StringBuilder("kind: " + id + "\nterms:\n");

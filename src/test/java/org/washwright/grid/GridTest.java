@@ -6,52 +6,24 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.washwright.assessment.Answer;
-import org.washwright.assessment.Assessor;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.DocumentReader;
-import org.washwright.engine.sweep.SweepInference;
 import org.washwright.generate.Starter;
 
 class GridTest {
 
-    private static final String DATE = "2026-11-25";
-
-    private static Optional<GridPlan> plan(String yaml, Diagnostics diagnostics) {
+    static Optional<GridPlan> plan(String yaml, Diagnostics diagnostics) {
         return GridPlanReader.read(
                 DocumentReader.read("grid.yaml", yaml, diagnostics).orElseThrow(), Starter.edition(), diagnostics);
     }
 
-    private static final String SMALL = """
+    static final String SMALL = """
             axes:
               - {attribute: Soil.kind}
               - {attribute: Material.substrate, groupBy: family}
               - {attribute: Feature.kind, orNone: yes}
             base: {title: usual, materials: [{hardness: 20 HRC, porous: no}], permittedSolvents: [hydrocarbon]}
             """;
-
-    /** Each cell says what the interpreter, which computed none of them, says of the cell's task. */
-    @Test
-    void each_cell_counts_what_the_answer_to_its_task_says() {
-        Diagnostics diagnostics = new Diagnostics();
-        GridPlan plan = plan(SMALL, diagnostics).orElseThrow();
-        Grid grid = Grid.of(plan, Assessor.of(Starter.edition(), SweepInference.factory()), DATE);
-        for (int i = 0; i < grid.cells().size(); i += 37) {
-            Grid.Cell cell = grid.cells().get(i);
-            Answer answer = Starter.interpreted()
-                    .assess(Grid.task(plan, grid.stops(), cell.at()), Starter.WISHES)
-                    .answer();
-            assertEquals(
-                    answer.candidates().stream()
-                            .filter(c -> c.status().equals("recommended"))
-                            .map(Answer.Candidate::process)
-                            .sorted()
-                            .toList(),
-                    cell.recommended());
-            assertEquals(answer.ruledOut().size(), cell.ruledOut());
-            assertEquals(cell, grid.at(cell.at()));
-        }
-    }
 
     @Test
     void terms_are_grouped_by_the_property_named_and_a_list_may_be_empty() {

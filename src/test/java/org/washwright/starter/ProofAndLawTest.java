@@ -12,8 +12,8 @@ import org.washwright.generate.Starter;
 class ProofAndLawTest {
 
     private static String proofs(String demand) {
-        return Starter.answer("title: t\ncomponents: []\npreceding: {rest: not applicable}\ndemand: {" + demand
-                        + ", rest: not applicable}\nfollowing: {operation: assembly}\n")
+        return Starter.answer("title: t\nfeatures: []\ncomponents: []\npreceding: {rest: not applicable}\ndemand: {"
+                        + demand + ", rest: not applicable}\nfollowing: {operation: assembly}\n")
                 .answer()
                 .verifications()
                 .toString();

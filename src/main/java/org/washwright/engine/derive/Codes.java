@@ -24,12 +24,15 @@ final class Codes {
         return text.isEmpty() ? OptionalDouble.empty() : component(text).smallestForbiddenSize();
     }
 
-    static OptionalDouble productParticle(String text) {
+    static OptionalDouble particleLevel(String text) {
         return text.isEmpty()
-                        || ProductCleanlinessCode.parse(text).particleLevel().isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(
-                        ProductCleanlinessCode.parse(text).particleLevel().getAsDouble() * MICROMETRE);
+                : ProductCleanlinessCode.parse(text).particleLevel();
+    }
+
+    static OptionalDouble productParticle(String text) {
+        OptionalDouble level = particleLevel(text);
+        return level.isPresent() ? OptionalDouble.of(level.getAsDouble() * MICROMETRE) : level;
     }
 
     static OptionalDouble productResidue(String text) {

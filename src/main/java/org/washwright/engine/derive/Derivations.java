@@ -15,6 +15,7 @@ public final class Derivations {
             new LargestParticle(),
             new FinestParticle(),
             new ParticlesMet(),
+            new FineParticlesAllowed(),
             new StrictestResidue(),
             new WaterAdhesion(),
             new DemandedSurfaceEnergy());

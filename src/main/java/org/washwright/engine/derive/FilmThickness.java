@@ -1,5 +1,7 @@
 package org.washwright.engine.derive;
 
+import org.washwright.science.ResidueLevel;
+
 /** Mean thickness of a film of soil: amount per area over density of the soil. */
 final class FilmThickness implements Derivation {
 
@@ -20,9 +22,9 @@ final class FilmThickness implements Derivation {
 
     @Override
     public Computed compute(Inputs inputs) {
-        return Computed.of(
-                Derivation.quotient(inputs.own("amount"), inputs.property("kind", "density")),
-                inputs.ref("amount"),
-                inputs.ref("kind.density"));
+        return new Numbers()
+                .with(inputs.own("amount"), inputs.ref("amount"))
+                .with(inputs.property("kind", "density"), inputs.ref("kind.density"))
+                .compute(x -> ResidueLevel.meanFilmThickness(x[0], x[1]));
     }
 }

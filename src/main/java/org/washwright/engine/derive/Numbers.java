@@ -22,6 +22,7 @@ public final class Numbers {
 
     private final List<String> read = new ArrayList<>();
     private final List<Span> spans = new ArrayList<>();
+    private final TreeSet<String> warnings = new TreeSet<>();
     private boolean unknown;
     private boolean notApplicable;
 
@@ -52,9 +53,12 @@ public final class Numbers {
         return with(assumption, "");
     }
 
-    /** References of what was read. */
-    public List<String> read() {
-        return List.copyOf(read);
+    /** Reads what another formula computed; its references and warnings go on. */
+    public Numbers with(Derivation.Computed computed) {
+        with(computed.value(), "");
+        read.addAll(computed.inputs());
+        warnings.addAll(computed.warnings());
+        return this;
     }
 
     /** Not applicable when a number is; unknown when one is; else the span of the formula over all corners. */
@@ -75,7 +79,6 @@ public final class Numbers {
     }
 
     private Derivation.Computed computed(Formula formula) {
-        TreeSet<String> warnings = new TreeSet<>();
         double[] corner = new double[spans.size()];
         Span all = over(formula, corner, 0, warnings);
         return new Derivation.Computed(new Value.Number(all), read, List.of(), Optional.empty(), List.copyOf(warnings));
