@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicLong;
@@ -102,7 +103,11 @@ final class BareDrools {
             Recorder recorder = new Recorder(session, base.getFactType(PACKAGE, FactTypes.CONCLUSION));
             session.setGlobal("recorder", recorder);
             session.addEventListener(recorder.listener());
-            facts.forEach(f -> recorder.insert(bean(f), f.id()));
+            Map<String, Object> made = new HashMap<>();
+            facts.forEach(f -> {
+                made.put(f.id(), bean(f, made));
+                recorder.insert(made.get(f.id()), f.id());
+            });
             session.fireAllRules(m -> m.getRule().getName().startsWith(prefix));
             return new Found(recorder.matches.stream().sorted().toList(), List.copyOf(recorder.conclusions));
         } finally {
@@ -110,13 +115,14 @@ final class BareDrools {
         }
     }
 
-    private Object bean(Fact fact) {
+    /** What a fact refers to, such as the process of a meeting, has been made before it. */
+    private Object bean(Fact fact, Map<String, Object> made) {
         FactType type = base.getFactType(PACKAGE, BareText.type(fact.type().name()));
         Map<String, Object> values = new HashMap<>();
         if (fact.type().name().startsWith(FactTypes.ATTRIBUTE)) {
             values.put("id", fact.id().substring(fact.id().indexOf('/') + 1));
         }
-        fact.type().fields().values().forEach(f -> values.put(BareText.flat(f.name()), plain(fact.value(f))));
+        fact.type().fields().values().forEach(f -> values.put(BareText.flat(f.name()), plain(fact.value(f), made)));
         return make(type, values);
     }
 
@@ -130,7 +136,10 @@ final class BareDrools {
         }
     }
 
-    private static Object plain(Value value) {
+    private static Object plain(Value value, Map<String, Object> made) {
+        if (value instanceof Value.Reference r) {
+            return Objects.requireNonNull(made.get(r.factId()), r.factId());
+        }
         if (value instanceof Value.NotApplicable) {
             return null;
         }

@@ -2,6 +2,7 @@ package org.washwright.drools;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -39,18 +40,48 @@ final class BareText {
     private static final Pattern CONCLUDED = Pattern.compile("conclude\\(\"([^\"]+)\"(?:, (\\$\\w+))?");
     private static final Pattern MATCHED = Pattern.compile("Conclusion\\(id (?:==|in) (\"[^\"]+\"|\\([^)]+\\))");
     private static final Pattern QUANTITY = Pattern.compile("\"(-?[0-9.]+)(?: (\\S+))?\"");
+    private static final Pattern DATE = Pattern.compile("\"(\\d{4}-\\d{2}-\\d{2})\"");
     private static final MathContext EXACT = new MathContext(60);
 
-    /** Multiples of the SI unit, and what is divided by; written down here once more, from the SI brochure. */
-    private static final Map<String, BigDecimal> FACTORS = Map.of(
-            "mm", new BigDecimal("0.001"),
-            "cm²", new BigDecimal("0.0001"),
-            "g", new BigDecimal("0.001"),
-            "g/m²", new BigDecimal("0.001"),
-            "1/h", BigDecimal.ONE,
-            "m²/h", BigDecimal.ONE,
-            "g/h", new BigDecimal("0.001"),
-            "MPa", new BigDecimal("1000000"));
+    /** Multiples of the SI unit, and what is divided by; written down here once more, from the SI brochure; a year has 365 days. */
+    private static final Map<String, String> FACTORS = Map.ofEntries(
+            Map.entry("mm", "0.001"),
+            Map.entry("µm", "0.000001"),
+            Map.entry("cm²", "0.0001"),
+            Map.entry("L", "0.001"),
+            Map.entry("m³", "1"),
+            Map.entry("g", "0.001"),
+            Map.entry("s", "1"),
+            Map.entry("K", "1"),
+            Map.entry("g/m²", "0.001"),
+            Map.entry("1/h", "1/3600"),
+            Map.entry("1/year", "1/31536000"),
+            Map.entry("m²/h", "1/3600"),
+            Map.entry("g/h", "0.001/3600"),
+            Map.entry("L/h", "0.001/3600"),
+            Map.entry("m³/h", "1/3600"),
+            Map.entry("kPa", "1000"),
+            Map.entry("MPa", "1000000"),
+            Map.entry("g/L", "1"),
+            Map.entry("mg/m³", "0.000001"),
+            Map.entry("kg/m³", "1"),
+            Map.entry("kHz", "1000"),
+            Map.entry("kW", "1000"),
+            Map.entry("W/L", "1000"),
+            Map.entry("kWh", "3600000"),
+            Map.entry("A/dm²", "100"),
+            Map.entry("m/s", "1"),
+            Map.entry("L/m²", "0.001"),
+            Map.entry("µS/cm", "0.0001"),
+            Map.entry("mN/m", "0.001"),
+            Map.entry("mPa·s", "0.001"),
+            Map.entry("m²/s", "1"),
+            Map.entry("g/mol", "0.001"),
+            Map.entry("MPa^0.5", "1000"),
+            Map.entry("%", "0.01"),
+            Map.entry("ppm", "0.000001"),
+            Map.entry("€", "1"),
+            Map.entry("°", "3.14159265358979323846264338328/180"));
 
     private static final Set<String> SCALES = Set.of("HRC", "HV");
 
@@ -109,6 +140,10 @@ final class BareText {
         if (quantity.matches()) {
             return String.valueOf(si(quantity.group(1), quantity.group(2)));
         }
+        Matcher date = DATE.matcher(text);
+        if (date.matches()) {
+            return String.valueOf((double) LocalDate.parse(date.group(1)).toEpochDay());
+        }
         return switch (text) {
             case "true" -> "\"yes\"";
             case "false" -> "\"no\"";
@@ -124,12 +159,13 @@ final class BareText {
         if (unit.equals("°C")) {
             return number.add(new BigDecimal("273.15")).doubleValue();
         }
-        BigDecimal factor = FACTORS.get(unit);
+        String factor = FACTORS.get(unit);
         if (factor == null) {
             throw new AssertionError("no factor is written down for " + unit);
         }
-        BigDecimal si = number.multiply(factor);
-        return (unit.endsWith("/h") ? si.divide(new BigDecimal(3600), EXACT) : si).doubleValue();
+        String[] parts = factor.split("/");
+        BigDecimal si = number.multiply(new BigDecimal(parts[0]));
+        return (parts.length == 1 ? si : si.divide(new BigDecimal(parts[1]), EXACT)).doubleValue();
     }
 
     /** Fields of a variable: the first dot stays, it leads from the variable to its field. */

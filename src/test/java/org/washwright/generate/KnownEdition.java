@@ -3,6 +3,7 @@ package org.washwright.generate;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
 import org.washwright.catalogue.Kind;
 import org.washwright.rule.Edition;
@@ -28,6 +29,9 @@ public final class KnownEdition {
               - {id: bath-surface-tension, label: tension, value: 30 mN/m, source: assumption}
               - {id: immersion-depth, label: depth, value: 0.3 m, source: assumption}
             """;
+
+    /** A process without the first two is refused; how much air stays in a hole hangs on the third. */
+    private static final Set<String> NEEDED = Set.of("medium", "technique", "fills");
 
     private final Random random;
     private final Map<String, Kind> kinds = SmallEdition.with("").catalogue().kinds();
@@ -77,8 +81,7 @@ public final class KnownEdition {
     private String properties(Kind kind) {
         StringBuilder out = new StringBuilder();
         kind.properties().values().forEach(p -> {
-            // A process without these two is refused.
-            if (p.id().equals("medium") || p.id().equals("technique") || random.nextInt(6) > 0) {
+            if (NEEDED.contains(p.id()) || random.nextInt(6) > 0) {
                 out.append(out.isEmpty() ? "" : ", ")
                         .append(p.id())
                         .append(": ")

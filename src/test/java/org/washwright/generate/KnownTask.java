@@ -1,5 +1,6 @@
 package org.washwright.generate;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -28,6 +29,9 @@ public final class KnownTask {
             "vickersHardness", List.of("240", "310", "392", "697"),
             "tensileStrength", List.of("770", "1000", "1265", "2180"));
 
+    /** Day the question is asked for, days since 1970-01-01. */
+    private static final long ASKED = LocalDate.parse("2024-02-29").toEpochDay();
+
     private final Random random;
     private final Edition edition;
 
@@ -40,8 +44,8 @@ public final class KnownTask {
     public static List<Fact> facts(Random random, Edition edition) {
         CleaningTask task = new KnownTask(random, edition).task();
         Diagnostics diagnostics = new Diagnostics();
-        List<Fact> facts =
-                FactBuilder.build(task, edition, Map.of(), diagnostics).all();
+        List<Fact> facts = FactBuilder.build(task, edition, Map.of(), Value.number(ASKED), diagnostics)
+                .all();
         if (diagnostics.hasErrors()) {
             throw new AssertionError(diagnostics.all().toString());
         }
@@ -74,8 +78,11 @@ public final class KnownTask {
         int grade = random.nextInt(5);
         for (Attribute a : group.attributes()) {
             if (!a.computed()) {
-                boolean scale = group == Group.MATERIALS && a.type() instanceof FieldType.NumberType;
-                given.put(a.name(), given(a, scale ? grade : random.nextInt(6)));
+                boolean number = a.type() instanceof FieldType.NumberType;
+                boolean scale = group == Group.MATERIALS && number;
+                // A hole without any width is none: what is computed of it would be refused and so not known.
+                int least = group == Group.FEATURES && number ? 1 : 0;
+                given.put(a.name(), given(a, scale ? grade : least + random.nextInt(6 - least)));
             }
         }
         return new Entry(given);
@@ -84,14 +91,9 @@ public final class KnownTask {
     /** The value at a place of the grid, or not applicable beyond it. */
     private Given given(Attribute attribute, int place) {
         if (attribute.type() instanceof FieldType.CodeType type) {
-            return place < 3
-                    ? new Given(
-                            Value.term(Grid.codes(type.code()).get(place)),
-                            "",
-                            "",
-                            false,
-                            Grid.codes(type.code()).get(place))
-                    : Given.of(Value.NOT_APPLICABLE, "");
+            // One code only: whether the particles of one code meet another may not be decidable.
+            String code = Grid.codes(type.code()).get(0);
+            return place < 3 ? new Given(Value.term(code), "", "", false, code) : Given.of(Value.NOT_APPLICABLE, "");
         }
         return Given.of(value(attribute.name(), attribute.type(), place).orElse(Value.NOT_APPLICABLE), "");
     }
@@ -107,6 +109,8 @@ public final class KnownTask {
         List<String> ids = term.isFlag()
                 ? List.of(FieldType.NO, FieldType.YES)
                 : edition.terms(term.kind()).stream().sorted().limit(3).toList();
-        return random.nextInt(7) == 0 ? Optional.empty() : Optional.of(Value.term(ids.get(random.nextInt(ids.size()))));
+        // Which way a hole points always applies: where it is not said, any way is possible.
+        boolean applies = name.equals("mouth") || random.nextInt(7) > 0;
+        return !applies ? Optional.empty() : Optional.of(Value.term(ids.get(random.nextInt(ids.size()))));
     }
 }

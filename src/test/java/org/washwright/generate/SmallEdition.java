@@ -57,6 +57,10 @@ public final class SmallEdition {
                 name: feature
                 properties:
                   dead: {label: dead end, flag: yes}
+              mouth:
+                name: mouth
+                properties:
+                  fills: {label: fills by itself, flag: yes}
               operation:
                 name: operation
                 properties:
@@ -88,6 +92,11 @@ public final class SmallEdition {
                       - {id: feature-a, name: A, properties: {dead: yes}}
                       - {id: feature-b, name: B, properties: {dead: no}}
                       - {id: feature-c, name: C}
+                    """),
+            Map.entry("mouth", """
+                      - {id: mouth-a, name: A, properties: {fills: yes}}
+                      - {id: mouth-b, name: B, properties: {fills: no}}
+                      - {id: mouth-c, name: C, properties: {fills: unknown}}
                     """),
             Map.entry("operation", """
                       - {id: operation-a, name: A, properties: {wet: yes}}
@@ -174,7 +183,9 @@ public final class SmallEdition {
             files.put("catalogue/" + kind + "-terms.yaml", terms(kind));
         }
         for (String kind : more) {
-            kinds.append("  ").append(kind).append(": {name: ").append(kind).append("}\n");
+            if (!KINDS.contains("\n  " + kind + ":")) {
+                kinds.append("  ").append(kind).append(": {name: ").append(kind).append("}\n");
+            }
             files.put("catalogue/" + kind + "-terms.yaml", terms(kind));
         }
         files.put("catalogue/kinds.yaml", kinds.toString());

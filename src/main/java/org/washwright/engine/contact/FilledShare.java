@@ -39,8 +39,9 @@ final class FilledShare implements ContactFormula {
     public Computed compute(Meeting meeting) {
         Value deadEnd = meeting.other("kind.deadEnd");
         if (!deadEnd.equals(Value.flag(true))) {
-            Value share = deadEnd.equals(Value.flag(false)) ? Value.number(1) : Value.UNKNOWN;
-            return computed(share, meeting.otherRef("kind.deadEnd"));
+            Value open = deadEnd instanceof Value.NotApplicable ? Value.NOT_APPLICABLE : Value.UNKNOWN;
+            return computed(
+                    deadEnd.equals(Value.flag(false)) ? Value.number(1) : open, meeting.otherRef("kind.deadEnd"));
         }
         if (!(meeting.process("technique.chamberPressure") instanceof Value.NotApplicable)) {
             return evacuated(meeting);
