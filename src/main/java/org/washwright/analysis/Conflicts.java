@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.BiFunction;
 import org.washwright.assessment.Assessor;
 import org.washwright.assessment.Outcome;
 import org.washwright.assessment.RefusedTask;
@@ -17,14 +18,12 @@ final class Conflicts {
 
     private final Assessor assessor;
     private final Implication implication;
-    private final WitnessSearch search;
-    private final String asOf;
+    private final BiFunction<Rule, Rule, List<WitnessSearch>> searches;
 
-    Conflicts(Assessor assessor, Implication implication, WitnessSearch search, String asOf) {
+    Conflicts(Assessor assessor, Implication implication, BiFunction<Rule, Rule, List<WitnessSearch>> searches) {
         this.assessor = assessor;
         this.implication = implication;
-        this.search = search;
-        this.asOf = asOf;
+        this.searches = searches;
     }
 
     /** True when two limits on the same parameter of the same stage leave nothing between them. */
@@ -63,7 +62,12 @@ final class Conflicts {
                 if (x instanceof Effect.Limit l && y instanceof Effect.Limit m && mayClose(l, m)) {
                     TreeSet<String> both = new TreeSet<>(implication.about(a, l.target()));
                     both.retainAll(implication.about(b, m.target()));
-                    Optional<Finding> found = both.isEmpty() ? Optional.empty() : shown(a, b, both, l);
+                    Optional<Finding> found = both.isEmpty()
+                            ? Optional.empty()
+                            : searches.apply(a, b).stream()
+                                    .map(search -> shown(search, a, b, both, l))
+                                    .flatMap(Optional::stream)
+                                    .findFirst();
                     if (found.isPresent()) {
                         return found;
                     }
@@ -73,11 +77,14 @@ final class Conflicts {
         return Optional.empty();
     }
 
-    private Optional<Finding> shown(Rule a, Rule b, TreeSet<String> processes, Effect.Limit limit) {
+    private Optional<Finding> shown(
+            WitnessSearch search, Rule a, Rule b, TreeSet<String> processes, Effect.Limit limit) {
         return search.fires(
-                        List.of(a, b), found -> process(found, a, b, processes).isPresent())
+                        List.of(a, b),
+                        found -> process(found, search.asOf(), a, b, processes).isPresent())
                 .map(found -> {
-                    String process = process(found, a, b, processes).orElseThrow();
+                    String process =
+                            process(found, search.asOf(), a, b, processes).orElseThrow();
                     String name = assessor.edition().catalogue().name("process", process);
                     return new Finding(
                             Finding.Kind.CONFLICT,
@@ -86,12 +93,14 @@ final class Conflicts {
                             a.id() + " and " + b.id() + " leave no " + limit.parameter() + " for " + name
                                     + " when both fire.",
                             Optional.of(found.task()),
+                            search.asOf(),
                             Optional.empty());
                 });
     }
 
     /** A process whose line falls out by these two rules and no other. */
-    private Optional<String> process(WitnessSearch.Found found, Rule a, Rule b, TreeSet<String> processes) {
+    private Optional<String> process(
+            WitnessSearch.Found found, String asOf, Rule a, Rule b, TreeSet<String> processes) {
         Outcome outcome;
         try {
             outcome = assessor.outcome(Variants.closed(found.task()), Wishes.on(asOf));

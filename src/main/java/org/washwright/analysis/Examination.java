@@ -45,7 +45,10 @@ public record Examination(List<Finding> findings, Map<String, List<Example>> exa
         one.put("place", f.place().toString());
         one.put("words", f.words());
         f.accepted().ifPresent(why -> one.put("accepted", why));
-        f.witness().ifPresent(task -> one.put("witness", TaskWriter.data(task, edition)));
+        f.witness().ifPresent(task -> {
+            one.put("witness", TaskWriter.data(task, edition));
+            one.put("asOf", f.asOf());
+        });
         return one;
     }
 

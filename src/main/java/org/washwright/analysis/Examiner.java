@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.IntConsumer;
+import java.util.stream.Stream;
 import org.washwright.assessment.Assessor;
 import org.washwright.engine.sweep.SweepInference;
 import org.washwright.quantity.Dimension;
@@ -166,17 +167,23 @@ public final class Examiner {
     /** Findings about pairs among rules that can fire. */
     private List<Finding> between(List<Rule> alive) {
         Implication implication = new Implication(edition, space);
-        List<Finding> out =
-                new ArrayList<>(new Pairs(edition, implication, search(asOf, budget), EXCLUDES).findings(alive));
-        out.addAll(new Conflicts(assessor, implication, search(asOf, budget), asOf).findings(alive));
+        List<Finding> out = new ArrayList<>(new Pairs(edition, implication, this::searches, EXCLUDES).findings(alive));
+        out.addAll(new Conflicts(assessor, implication, this::searches).findings(alive));
         return out;
+    }
+
+    private List<WitnessSearch> searches(Rule a, Rule b) {
+        return Stream.concat(dates(a).stream(), dates(b).stream())
+                .distinct()
+                .map(date -> search(date, budget))
+                .toList();
     }
 
     private WitnessSearch search(String date, int tries) {
         return new WitnessSearch(edition, choices, date, tries);
     }
 
-    private static Finding unfired(Finding.Kind kind, Rule rule, String words) {
-        return new Finding(kind, List.of(rule.id()), rule.place(), words, Optional.empty(), Optional.empty());
+    private Finding unfired(Finding.Kind kind, Rule rule, String words) {
+        return new Finding(kind, List.of(rule.id()), rule.place(), words, Optional.empty(), asOf, Optional.empty());
     }
 }

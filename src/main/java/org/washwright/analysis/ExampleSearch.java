@@ -1,10 +1,14 @@
 package org.washwright.analysis;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.washwright.rule.Edition;
 import org.washwright.rule.Rule;
 import org.washwright.task.CleaningTask;
+import org.washwright.task.FieldType;
+import org.washwright.task.Given;
+import org.washwright.task.Value;
 
 /** Finds for a rule a task on which it fires, and for each of its conditions tasks on which that one alone fails. */
 final class ExampleSearch {
@@ -39,6 +43,10 @@ final class ExampleSearch {
         CleaningTask base = Variants.closed(witness.get().task());
         g.add(true, base, -1, Optional.empty(), "the first task found");
         g.around(base);
+        swapped(base).stream().filter(g::fires).findFirst().ifPresent(task -> {
+            g.add(true, task, -1, Optional.empty(), "said by a number");
+            g.around(task);
+        });
         for (Rule alternative : Rewrites.alternatives(rule)) {
             search.fires(alternative, x -> true).ifPresent(found -> {
                 CleaningTask task = Variants.closed(found.task());
@@ -51,5 +59,33 @@ final class ExampleSearch {
         }
         g.joins(base);
         return g.examples();
+    }
+
+    /**
+     * Tasks that say by a number what the given one says by a code: of a limit that may be given either way, only the number
+     * can be brought close to what a rule asks.
+     */
+    private List<CleaningTask> swapped(CleaningTask base) {
+        List<CleaningTask> out = new ArrayList<>();
+        for (TaskEdit code : TaskEdit.given(base, edition)) {
+            if (!(code.attribute().type() instanceof FieldType.CodeType) || isOff(code, base)) {
+                continue;
+            }
+            CleaningTask without = code.set(base, Given.of(Value.NOT_APPLICABLE, code.pointer()));
+            for (TaskEdit number : TaskEdit.given(base, edition)) {
+                if (number.group().equals(code.group())
+                        && number.attribute().type() instanceof FieldType.NumberType
+                        && isOff(number, base)) {
+                    out.addAll(choices.of(number).stream()
+                            .map(given -> number.set(without, given))
+                            .toList());
+                }
+            }
+        }
+        return out;
+    }
+
+    private static boolean isOff(TaskEdit edit, CleaningTask task) {
+        return edit.in(task).map(g -> g.value() instanceof Value.NotApplicable).orElse(true);
     }
 }

@@ -13,6 +13,7 @@ import org.washwright.task.CleaningTask;
  * @param place where the first one stands
  * @param words what is wrong, in a sentence
  * @param witness a task that shows it, evaluated; empty for a proof and for what was not decided
+ * @param asOf date for which law is read on the witness, ISO 8601
  * @param accepted why the edition's authors live with it; empty when they have not said
  */
 public record Finding(
@@ -21,6 +22,7 @@ public record Finding(
         Place place,
         String words,
         Optional<CleaningTask> witness,
+        String asOf,
         Optional<String> accepted) {
 
     /** Kinds of findings. */
@@ -58,6 +60,6 @@ public record Finding(
     }
 
     Finding accepted(String why) {
-        return new Finding(kind, rules, place, words, witness, Optional.of(why));
+        return new Finding(kind, rules, place, words, witness, asOf, Optional.of(why));
     }
 }

@@ -151,7 +151,7 @@ final class Gathering {
             p.condition()
                     .tests()
                     .forEach(t -> Rewrites.passedOver(rule, i, t)
-                            .flatMap(r -> shortSearch.fires(r, this::firesHere))
+                            .flatMap(r -> shortSearch.fires(r, found -> fires(found.task())))
                             .ifPresent(found ->
                                     add(true, found.task(), i, Optional.of(t), "passes over what differs in this")));
             return;
@@ -169,12 +169,13 @@ final class Gathering {
         });
     }
 
-    private boolean silent(WitnessSearch.Found found) {
-        return probe.see(found.task()).map(s -> s.silent(rule.id())).orElse(false);
+    /** True when the rule fires on a task. */
+    boolean fires(CleaningTask task) {
+        return probe.see(task).map(s -> s.fires(rule.id())).orElse(false);
     }
 
-    private boolean firesHere(WitnessSearch.Found found) {
-        return probe.see(found.task()).map(s -> s.fires(rule.id())).orElse(false);
+    private boolean silent(WitnessSearch.Found found) {
+        return probe.see(found.task()).map(s -> s.silent(rule.id())).orElse(false);
     }
 
     /** Tasks with one more entry, so that it matters which entry a conclusion or a value is about. */

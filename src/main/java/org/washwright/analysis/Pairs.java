@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Predicate;
 import org.washwright.rule.Edition;
 import org.washwright.rule.Effect;
@@ -15,18 +16,23 @@ final class Pairs {
 
     private final Edition edition;
     private final Implication implication;
-    private final WitnessSearch search;
+    private final BiFunction<Rule, Rule, List<WitnessSearch>> searches;
     private final String excluding;
 
     /**
      * Pairs of an edition's rules.
      *
+     * @param searches for two rules, the searches to try: dated law may meet on a day of its own only
      * @param excluding property of conclusions that names a conclusion they exclude
      */
-    Pairs(Edition edition, Implication implication, WitnessSearch search, String excluding) {
+    Pairs(
+            Edition edition,
+            Implication implication,
+            BiFunction<Rule, Rule, List<WitnessSearch>> searches,
+            String excluding) {
         this.edition = edition;
         this.implication = implication;
-        this.search = search;
+        this.searches = searches;
         this.excluding = excluding;
     }
 
@@ -161,13 +167,17 @@ final class Pairs {
     /** The finding with a task on which both really fire; nothing when there is none, for then nothing was shown. */
     private Optional<Finding> shown(
             Finding.Kind kind, Rule narrow, Rule wide, String words, Predicate<WitnessSearch.Found> wanted) {
-        return search.fires(List.of(narrow, wide), wanted)
-                .map(found -> new Finding(
-                        kind,
-                        List.of(narrow.id(), wide.id()),
-                        narrow.place(),
-                        words,
-                        Optional.of(found.task()),
-                        Optional.empty()));
+        return searches.apply(narrow, wide).stream()
+                .map(search -> search.fires(List.of(narrow, wide), wanted)
+                        .map(found -> new Finding(
+                                kind,
+                                List.of(narrow.id(), wide.id()),
+                                narrow.place(),
+                                words,
+                                Optional.of(found.task()),
+                                search.asOf(),
+                                Optional.empty())))
+                .flatMap(Optional::stream)
+                .findFirst();
     }
 }

@@ -48,6 +48,11 @@ final class WitnessSearch {
         this.budget = budget;
     }
 
+    /** Date for which law is read, ISO 8601. */
+    String asOf() {
+        return asOf;
+    }
+
     /** A task and what it made of the rules. */
     record Found(CleaningTask task, Probe.Seen seen) {}
 

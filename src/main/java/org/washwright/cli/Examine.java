@@ -58,7 +58,7 @@ final class Examine implements Callable<Integer> {
             out.println("  " + f.words());
             f.accepted().ifPresent(why -> out.println("  accepted: " + why));
             f.witness().ifPresent(task -> {
-                out.println("  a task that shows it:");
+                out.println("  a task that shows it, as of " + f.asOf() + ":");
                 out.print(TaskWriter.yaml(task, edition, "    "));
             });
         }

@@ -13,7 +13,14 @@ import org.washwright.task.TaskWriter;
 record ExaminationCard(long open, long accepted, int tries, List<Found> findings, List<Shown> rules) {
 
     /** A finding; {@code task} is YAML, empty for a proof. */
-    record Found(String kind, List<String> rules, String place, String words, String task, Optional<String> accepted) {}
+    record Found(
+            String kind,
+            List<String> rules,
+            String place,
+            String words,
+            String task,
+            String asOf,
+            Optional<String> accepted) {}
 
     /** A rule with its examples. */
     record Shown(String id, String title, List<Task> tasks) {}
@@ -44,6 +51,7 @@ record ExaminationCard(long open, long accepted, int tries, List<Found> findings
                 f.place().file() + ", line " + f.place().line(),
                 f.words(),
                 f.witness().map(w -> TaskWriter.yaml(w, edition, "")).orElse(""),
+                f.asOf(),
                 f.accepted());
     }
 

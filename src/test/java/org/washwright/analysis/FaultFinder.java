@@ -89,13 +89,17 @@ final class FaultFinder {
         Rule was = clean.rule(mutant.rule()).orElseThrow();
         Rule is = after.rule(mutant.rule()).orElseThrow();
         if (after.rules().size() != clean.rules().size()) {
-            return Optional.empty();
+            return new Deadness(clean, space).of(was).map(why -> "both can never fire, proved: " + why);
         }
         if (RuleText.canonical(was).equals(RuleText.canonical(is))) {
             return Optional.of("the rule means the same to the last bit");
         }
         if (mutant.fault() == Fault.WIDEN && onlyMore(was, is)) {
             return Optional.of("what was added can never be met: the rule with that alone never fires, proved");
+        }
+        Optional<String> finite = mutant.fault() == Fault.WIDEN ? new FiniteProof(clean).of(was, is) : Optional.empty();
+        if (finite.isPresent()) {
+            return finite;
         }
         boolean sameFrame =
                 was.patterns().size() == is.patterns().size() && told(was).equals(told(is));
@@ -161,7 +165,7 @@ final class FaultFinder {
             Optional<CaseResult.Check> failed = result.unmet().stream()
                     .filter(x -> x.expectation().rules().contains(mutant.rule()))
                     .findFirst();
-            if (failed.isPresent() && differs(c.task(), changed)) {
+            if (failed.isPresent() && differs(c.task(), changed, c.asOf().orElse(AS_OF))) {
                 return Optional.of(new Verdict(
                         mutant,
                         Verdict.By.CASES,
@@ -177,20 +181,22 @@ final class FaultFinder {
         Examiner examiner = new Examiner(after, AS_OF, Examiner.USUAL_BUDGET);
         return examiner.about(after.rule(mutant.rule()).orElseThrow()).stream()
                 .filter(f -> f.rules().contains(mutant.rule()))
-                .filter(f -> f.witness().map(task -> differs(task, changed)).orElse(false))
+                .filter(f -> f.witness()
+                        .map(task -> differs(task, changed, f.asOf()))
+                        .orElse(false))
                 .findFirst()
                 .map(f -> new Verdict(mutant, Verdict.By.EXAMINATION, f.kind() + ": " + f.words()));
     }
 
     /** True when a task really fares otherwise with the fault. */
-    private boolean differs(CleaningTask task, Assessor changed) {
-        return !fares(task, before).equals(fares(task, changed));
+    private boolean differs(CleaningTask task, Assessor changed, String asOf) {
+        return !fares(task, before, asOf).equals(fares(task, changed, asOf));
     }
 
-    private static TreeSet<String> fares(CleaningTask task, Assessor assessor) {
+    private static TreeSet<String> fares(CleaningTask task, Assessor assessor, String asOf) {
         TreeSet<String> out = new TreeSet<>();
         try {
-            assessor.outcome(task, Wishes.on(AS_OF))
+            assessor.outcome(task, Wishes.on(asOf))
                     .firings()
                     .forEach(f -> out.add(f.rule().id() + f.certain() + f.line() + f.facts() + f.findings()));
         } catch (RefusedTask e) {

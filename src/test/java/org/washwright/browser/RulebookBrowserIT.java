@@ -36,7 +36,13 @@ class RulebookBrowserIT {
             String edition = page.url();
             check(session, "rulebook-" + width);
             page.navigate(edition + "/rules");
-            check(session, "rulebook-rules-" + width);
+            session.screenshot("rulebook-rules-" + width);
+            session.assertNoSidewaysScrolling();
+            if (width == 1280) {
+                // Every rule of the edition: this takes the checker a minute. The rules found below are checked in each
+                // width.
+                session.assertAccessible();
+            }
             page.navigate(edition + "/rules?q=hydrogen&basis=standard");
             check(session, "rulebook-rules-found-" + width);
             page.navigate(edition + "/trees");
