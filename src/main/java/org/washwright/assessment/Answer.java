@@ -2,6 +2,7 @@ package org.washwright.assessment;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The whole answer to one request, as plain data: what the hashed bytes are written from and what every page, report
@@ -14,6 +15,7 @@ import java.util.List;
  * @param request what was asked
  * @param requestHash SHA-256 of the canonical request, hexadecimal
  * @param headline what the answer says in one sentence
+ * @param intended what becomes of the process that somebody has in mind; left out of the bytes when the task names none
  * @param facts everything that was known, with origins
  * @param firings every firing, certain and undecided, ordered by level, rule and matched facts
  * @param candidates recommended processes first, then conditional ones, each group in order of points
@@ -30,6 +32,7 @@ public record Answer(
         Request request,
         String requestHash,
         Headline headline,
+        @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<IntendedVerdict> intended,
         List<Fact> facts,
         List<Firing> firings,
         List<Candidate> candidates,
@@ -39,6 +42,11 @@ public record Answer(
         List<Sentence> verifications,
         List<Rule> rules,
         List<Source> sources) {
+
+    /** Answers given before there was such a verdict hold none. */
+    public Answer {
+        intended = intended == null ? Optional.empty() : intended;
+    }
 
     /**
      * What was asked: task, edition, weights, assumptions, date and seed.

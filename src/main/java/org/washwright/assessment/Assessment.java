@@ -145,6 +145,7 @@ final class Assessment {
                 request,
                 Hashes.sha256(Hashes.canonical(request)),
                 Headlines.of(ranked, out.size()),
+                new Judging(edition, outcome, ranked, grades).of(task),
                 factCards,
                 firings.stream().map(findings::firing).toList(),
                 candidates,

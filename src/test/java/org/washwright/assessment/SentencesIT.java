@@ -171,6 +171,7 @@ class SentencesIT {
                 honest.request(),
                 honest.requestHash(),
                 wrong,
+                honest.intended(),
                 honest.facts(),
                 honest.firings(),
                 honest.candidates(),

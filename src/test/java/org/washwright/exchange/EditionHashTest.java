@@ -184,6 +184,7 @@ class EditionHashTest {
                 request,
                 "",
                 a.headline(),
+                a.intended(),
                 a.facts(),
                 a.firings(),
                 a.candidates(),

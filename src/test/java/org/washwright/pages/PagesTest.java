@@ -16,6 +16,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -100,6 +101,7 @@ class PagesTest {
                 answer.request(),
                 answer.requestHash(),
                 new Answer.Headline("No process stands.", "All seven are ruled out.", List.of()),
+                Optional.empty(),
                 answer.facts(),
                 answer.firings(),
                 List.of(),
