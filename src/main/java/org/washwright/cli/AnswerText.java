@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.washwright.assessment.Answer;
 import org.washwright.assessment.FrozenAnswer;
+import org.washwright.assessment.IntendedVerdict;
 
 /** Writes an answer as plain text, with the rules behind every sentence in square brackets. */
 final class AnswerText {
@@ -33,6 +34,7 @@ final class AnswerText {
         out.println();
         out.println(answer.headline().sentence());
         out.println(answer.headline().summary());
+        answer.intended().ifPresent(this::intended);
         // Questions and cautions come before the processes: they stand where the eye is.
         sentences(
                 "Find out first",
@@ -58,6 +60,23 @@ final class AnswerText {
                 + answer.request().meaningHash());
         out.println("answer  " + hash + " (" + answer.request().program() + ", as of "
                 + answer.request().asOf() + ")");
+    }
+
+    private void intended(IntendedVerdict verdict) {
+        out.println();
+        out.println("The intended process");
+        out.println("  " + verdict.text());
+        verdict.reasons().forEach(s -> out.println("  - " + s.text() + rules(s.firings())));
+        verdict.rank()
+                .ifPresent(r -> out.println("  " + verdict.name() + ": place " + r.place() + " of " + r.of() + ", "
+                        + span(r.low(), r.high()) + " points"));
+        verdict.first()
+                .ifPresent(f -> out.println(
+                        "  " + (verdict.rank().isPresent() ? "clearly better: " : "first of those that may clean it: ")
+                                + f.name() + ", " + span(f.low(), f.high()) + " points"));
+        verdict.settings()
+                .forEach(s -> out.println("  " + s.name() + " " + s.given() + ": " + s.state()
+                        + (s.window().isEmpty() ? "" : ", allowed " + s.window()) + rules(s.firings())));
     }
 
     private void candidate(Answer.Candidate c) {

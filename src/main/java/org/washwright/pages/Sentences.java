@@ -25,6 +25,7 @@ public final class Sentences {
                 "In one sentence",
                 List.of(new Sentence(
                         answer.headline().sentence(), answer.headline().firings())));
+        answer.intended().ifPresent(verdict -> add(parts, "The intended process", verdict.reasons()));
         for (Candidate candidate : answer.candidates()) {
             List<Sentence> own = new ArrayList<>();
             for (Stage stage : candidate.stages()) {

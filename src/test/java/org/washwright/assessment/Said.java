@@ -3,6 +3,7 @@ package org.washwright.assessment;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,6 +37,7 @@ final class Said {
         if (!answer.candidates().isEmpty()) {
             say("headline", answer.headline().sentence(), answer.headline().firings());
         }
+        answer.intended().ifPresent(this::intended);
         answer.cautions().forEach(s -> say("caution", s.text(), s.firings()));
         answer.verifications().forEach(s -> say("proof", s.text(), s.firings()));
         answer.questions()
@@ -72,6 +74,25 @@ final class Said {
                                     faults.add("the figure " + point.figure() + " is no attribute of the answer");
                                 }
                             })));
+        }
+    }
+
+    private void intended(IntendedVerdict verdict) {
+        Set<List<Integer>> windows = new HashSet<>();
+        verdict.settings().forEach(s -> {
+            windows.add(s.firings());
+            if (!s.firings().isEmpty()) {
+                say("setting " + s.attribute(), s.window(), s.firings());
+            }
+        });
+        for (Answer.Sentence s : verdict.reasons()) {
+            // The window of a stage's own needs no rule, and that a process is not there is no rule's word.
+            boolean ofNoRule = s.text().contains(": keep it ")
+                    ? windows.contains(s.firings())
+                    : s.text().contains(" is not in this edition");
+            if (!s.firings().isEmpty() || !ofNoRule) {
+                say("intended", s.text(), s.firings());
+            }
         }
     }
 

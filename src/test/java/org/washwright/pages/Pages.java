@@ -31,8 +31,14 @@ import java.util.stream.Stream;
 final class Pages {
 
     private static final Path TEMPLATES = Path.of("src/main/resources/templates");
-    private static final List<Class<?>> EXTENSIONS =
-            List.of(AnswerLookup.class, Figures.class, Marks.class, Sentences.class, Waterfall.class, Words.class);
+    private static final List<Class<?>> EXTENSIONS = List.of(
+            AnswerLookup.class,
+            Figures.class,
+            Intentions.class,
+            Marks.class,
+            Sentences.class,
+            Waterfall.class,
+            Words.class);
 
     private Pages() {}
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import io.quarkus.qute.Engine;
 import io.quarkus.qute.Template;
 import io.quarkus.qute.Variant;
@@ -22,6 +23,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.washwright.assessment.Answer;
+import org.washwright.assessment.IntendedVerdict;
 import org.yaml.snakeyaml.Yaml;
 
 /** Draws every page of an assessment from an invented answer; the pages are left in target/mock to look at. */
@@ -40,6 +42,45 @@ class PagesTest {
         answer.candidates().forEach(candidate -> assertTrue(page.contains(candidate.name()), candidate.name()));
         answer.ruledOut().forEach(out -> assertTrue(page.contains(out.name()), out.name()));
         answer.questions().forEach(question -> assertTrue(page.contains(question.question()), question.question()));
+    }
+
+    @Test
+    void the_verdict_on_the_intended_process_stands_before_the_line_and_is_indexed_by_the_trace() throws IOException {
+        IntendedVerdict verdict = answer.intended().orElseThrow();
+        String page = drawn("assessment", "casework/assessment", Map.of());
+        String trace = drawn("trace", "casework/trace", Map.of());
+
+        int at = page.indexOf(verdict.text());
+        assertTrue(at > page.indexOf(answer.headline().sentence()) && at < page.indexOf("id=\"the-line\""), page);
+        assertFalse(verdict.reasons().isEmpty());
+        verdict.reasons().forEach(reason -> {
+            assertTrue(page.contains(reason.text()), reason.text());
+            assertTrue(trace.contains(reason.text()), reason.text());
+        });
+        assertTrue(page.contains("place 2 of 4, with 61 to 66 points"), page);
+        assertTrue(page.contains("Clearly better: <a href=\"processes/"), page);
+        assertTrue(page.contains("Settings: 1 outside, 1 not given"), page);
+        assertTrue(page.contains("55 to 75 °C"), page);
+        assertFalse(drawn("assessment-plain", "casework/assessment", Map.of("answer", withoutIntended()))
+                .contains("intended-process"));
+    }
+
+    private Answer withoutIntended() {
+        return new Answer(
+                answer.format(),
+                answer.request(),
+                answer.requestHash(),
+                answer.headline(),
+                Optional.empty(),
+                answer.facts(),
+                answer.firings(),
+                answer.candidates(),
+                answer.ruledOut(),
+                answer.cautions(),
+                answer.questions(),
+                answer.verifications(),
+                answer.rules(),
+                answer.sources());
     }
 
     @Test
@@ -224,7 +265,7 @@ class PagesTest {
 
     private static Answer answer() {
         try (InputStream in = PagesTest.class.getResourceAsStream("bearing-rings.yaml")) {
-            return new ObjectMapper().convertValue(new Yaml().load(in), Answer.class);
+            return new ObjectMapper().registerModule(new Jdk8Module()).convertValue(new Yaml().load(in), Answer.class);
         } catch (IOException e) {
             throw new IllegalStateException(e);
         }

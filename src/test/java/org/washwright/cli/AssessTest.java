@@ -1,0 +1,49 @@
+package org.washwright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.washwright.generate.Starter;
+
+class AssessTest {
+
+    @TempDir
+    private Path folder;
+
+    private String text(String more) throws IOException {
+        Path task = folder.resolve("task.yaml");
+        Files.writeString(task, Starter.demoTexts().get("bearing-rings.yaml") + more);
+        StringWriter out = new StringWriter();
+        int code = CommandLineEntry.commandLine()
+                .setOut(new PrintWriter(out))
+                .execute("assess", "--interpret", "--as-of", "2026-11-25", task.toString());
+        assertEquals(ExitCode.OK, code);
+        return out.toString();
+    }
+
+    @Test
+    void the_text_of_an_answer_judges_the_intended_process_before_anything_else() throws IOException {
+        String out = text("intended: {process: acid-pickling, rest: not applicable}\n");
+        int at = out.indexOf("The intended process");
+        assertTrue(at > 0 && at < out.indexOf("Take care"), out);
+        assertTrue(out.contains("  Acid pickling does not fit because:"), out);
+        assertTrue(out.lines().anyMatch(l -> l.startsWith("  - ") && l.contains("MA-06")), out);
+        assertTrue(out.contains("first of those that may clean it: "), out);
+        String hot = text("intended: {process: neutral-spray, temperature: 95 °C, rest: not applicable}\n");
+        assertTrue(hot.contains("  - temperature 95 °C: keep it "), hot);
+        assertTrue(hot.contains("  temperature 95 °C: outside, allowed "), hot);
+    }
+
+    @Test
+    void the_text_of_a_task_that_names_none_says_nothing_of_it() throws IOException {
+        assertFalse(text("").contains("The intended process"));
+    }
+}
