@@ -74,9 +74,11 @@ final class AnswerText {
                 .ifPresent(f -> out.println(
                         "  " + (verdict.rank().isPresent() ? "clearly better: " : "first of those that may clean it: ")
                                 + f.name() + ", " + span(f.low(), f.high()) + " points"));
-        verdict.settings()
-                .forEach(s -> out.println("  " + s.name() + " " + s.given() + ": " + s.state()
-                        + (s.window().isEmpty() ? "" : ", allowed " + s.window()) + rules(s.firings())));
+        for (IntendedVerdict.Setting s : verdict.settings()) {
+            String given = s.state().equals("not given") ? "" : " " + s.given();
+            String allowed = s.window().isEmpty() ? "" : ", allowed " + s.window();
+            out.println("  " + s.name() + given + ": " + s.state() + allowed + rules(s.firings()));
+        }
     }
 
     private void candidate(Answer.Candidate c) {

@@ -78,6 +78,36 @@ class CaseworkBrowserIT {
 
     @ParameterizedTest
     @ValueSource(ints = {1280, 390})
+    void the_verdict_on_an_intended_process_is_read_at_a_glance_and_leads_to_its_rules(int width) {
+        try (BrowserSession session = BrowserSession.open(width, 900).signIn("engineer")) {
+            Page page = session.page();
+            // A process and a temperature far above every window of aqueous cleaning.
+            intend(page, "neutral aqueous spray", "95");
+            Locator verdict =
+                    page.getByRole(AriaRole.REGION, new Page.GetByRoleOptions().setName("The intended process"));
+            assertThat(verdict).containsText("temperature 95 °C: keep it");
+            verdict.getByText("Settings:").click();
+            assertThat(verdict.getByRole(AriaRole.TABLE)).isVisible();
+            check(session, "assessment-intended", width);
+            session.assertQuiet();
+        }
+    }
+
+    private static void intend(Page page, String process, String temperature) {
+        page.navigate("/tasks/new");
+        page.getByLabel("What do you call it?").fill("Pins with a process in mind");
+        // Folds hold what few tasks need.
+        page.evaluate("document.querySelectorAll('details').forEach(d => d.open = true)");
+        choose(page, "intended.process", process);
+        field(page, "intended.temperature").fill(temperature);
+        button(page, "Save the task").last().click();
+        page.waitForURL(url -> url.matches(".*/tasks/[0-9a-f-]{36}"));
+        button(page, "Assess").click();
+        page.waitForURL(url -> url.contains("/assessments/"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1280, 390})
     void the_pages_of_rulebooks_are_clear_and_accessible(int width) {
         try (BrowserSession session = BrowserSession.open(width, 900).signIn("consultant")) {
             Page page = session.page();

@@ -40,6 +40,8 @@ class AssessTest {
         String hot = text("intended: {process: neutral-spray, temperature: 95 °C, rest: not applicable}\n");
         assertTrue(hot.contains("  - temperature 95 °C: keep it "), hot);
         assertTrue(hot.contains("  temperature 95 °C: outside, allowed "), hot);
+        String open = text("intended: {process: neutral-spray}\n");
+        assertTrue(open.contains("  temperature: not given, allowed "), open);
     }
 
     @Test
