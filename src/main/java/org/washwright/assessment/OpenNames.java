@@ -36,10 +36,12 @@ final class OpenNames {
         }
         int slash = Math.max(0, ref.lastIndexOf('/'));
         Optional<Fact> fact = facts.fact(ref.substring(0, slash));
-        return fact.flatMap(f -> f.type().field(ref.substring(slash + 1)))
-                .map(f -> ref.startsWith("attributes/")
-                        ? fact.get().name()
-                        : f.label() + " of " + fact.get().name())
+        return fact.flatMap(f -> f.type().field(ref.substring(slash + 1)).map(a -> name(f, a.label())))
                 .orElse(ref);
+    }
+
+    private static String name(Fact fact, String label) {
+        boolean itself = fact.id().startsWith("attributes/") || fact.name().endsWith(" " + label);
+        return itself ? fact.name() : label + " of " + fact.name();
     }
 }

@@ -185,23 +185,39 @@ class IntendedVerdictTest {
     }
 
     @Test
-    void theRankIsThatOfTheCandidatesAndTheFirstIsNamedOnlyWhenClearlyBetter() {
+    void theRankIsThatOfTheCandidates() {
         String better = "when Lot() then support(\"oil-a\", \"works\", 3, \"Good.\");";
         FrozenAnswer frozen = frozen("intended: {process: water-a}\n", better);
-        IntendedVerdict verdict = frozen.answer().intended().orElseThrow();
-        IntendedVerdict.Rank rank = verdict.rank().orElseThrow();
+        IntendedVerdict.Rank rank =
+                frozen.answer().intended().orElseThrow().rank().orElseThrow();
         Answer.Candidate own = frozen.answer().candidates().get(rank.place() - 1);
         assertEquals("water-a", own.process());
+        assertTrue(rank.place() > 1);
         assertEquals(own.low(), rank.low());
         assertEquals(own.high(), rank.high());
         assertEquals(frozen.answer().candidates().size(), rank.of());
-        Answer.Candidate first = frozen.answer().candidates().get(0);
-        assertTrue(rank.place() > 1);
-        assertEquals(
-                first.low() > own.high() ? Optional.of(first.process()) : Optional.empty(),
-                verdict.first().map(IntendedVerdict.First::process));
+    }
+
+    /** Technology weighs 3 of 9: a step of 20 points of its one criterion moves the whole by 20 / 3. */
+    @Test
+    void theFirstIsNamedOnlyWhereItHasMorePointsHoweverTheUndecidedTurnsOut() {
+        String worse = "when Lot() then oppose(\"water-a\", \"works\", 3, \"Bad.\");";
+        String helped = "when Soil(kind == \"soil-b\") then support(\"water-a\", \"works\", 3, \"Good.\");";
+        String only = "when Lot() then ruleOut(\"oil\", \"main\", \"No oil.\");";
+        String best = "when Lot() then support(\"water-b\", \"works\", 3, \"Best.\");"
+                + " support(\"water-b\", \"fine\", 3, \"Best.\"); support(\"water-b\", \"green\", 3, \"Best.\");";
+        String intended = "intended: {process: water-a}\n";
+        IntendedVerdict clearly = judged(intended, worse, only, best);
+        assertEquals("fits", clearly.verdict());
+        assertEquals("water-b", clearly.first().orElseThrow().process());
+        assertEquals(2, clearly.rank().orElseThrow().place());
+        // With less that speaks for it, water B is better only if the soil is not B.
+        String little = "when Lot() then support(\"water-b\", \"works\", 1, \"Better.\");";
+        IntendedVerdict perhaps = judged(intended, worse, only, helped, little);
+        assertEquals(2, perhaps.rank().orElseThrow().place());
+        assertEquals(Optional.empty(), perhaps.first());
         assertEquals(
                 Optional.empty(),
-                judged("intended: {process: " + first.process() + "}\n", better).first());
+                judged("intended: {process: water-b}\n", worse, only, best).first());
     }
 }
