@@ -1,27 +1,39 @@
 package org.washwright.analysis;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
 import org.washwright.assessment.Assessor;
 import org.washwright.assessment.Outcome;
 import org.washwright.assessment.RefusedTask;
 import org.washwright.assessment.Wishes;
+import org.washwright.engine.sweep.SweepInference;
 import org.washwright.line.ProcessLine;
+import org.washwright.rule.Edition;
 import org.washwright.rule.Effect;
 import org.washwright.rule.Rule;
 
 /** Pairs of rules that leave no value for a parameter on some task, without a third. */
 final class Conflicts {
 
-    private final Assessor assessor;
+    /** Most tasks on which two rules meet that are looked at, and most processes on each: whole lines take long to compose. */
+    private static final int MOST_LOOKED_AT = 30;
+
+    private static final int MOST_PROCESSES = 6;
+
+    private final Edition edition;
+    private final Map<Set<String>, Assessor> assessors = new HashMap<>();
     private final Implication implication;
     private final BiFunction<Rule, Rule, List<WitnessSearch>> searches;
 
-    Conflicts(Assessor assessor, Implication implication, BiFunction<Rule, Rule, List<WitnessSearch>> searches) {
-        this.assessor = assessor;
+    Conflicts(Edition edition, Implication implication, BiFunction<Rule, Rule, List<WitnessSearch>> searches) {
+        this.edition = edition;
         this.implication = implication;
         this.searches = searches;
     }
@@ -79,13 +91,15 @@ final class Conflicts {
 
     private Optional<Finding> shown(
             WitnessSearch search, Rule a, Rule b, TreeSet<String> processes, Effect.Limit limit) {
+        Set<String> some = processes.stream().limit(MOST_PROCESSES).collect(Collectors.toCollection(TreeSet::new));
+        int[] looked = {0};
         return search.fires(
                         List.of(a, b),
-                        found -> process(found, search.asOf(), a, b, processes).isPresent())
+                        found -> looked[0]++ < MOST_LOOKED_AT
+                                && process(found, search.asOf(), a, b, some).isPresent())
                 .map(found -> {
-                    String process =
-                            process(found, search.asOf(), a, b, processes).orElseThrow();
-                    String name = assessor.edition().catalogue().name("process", process);
+                    String process = process(found, search.asOf(), a, b, some).orElseThrow();
+                    String name = edition.catalogue().name("process", process);
                     return new Finding(
                             Finding.Kind.CONFLICT,
                             List.of(a.id(), b.id()),
@@ -99,8 +113,12 @@ final class Conflicts {
     }
 
     /** A process whose line falls out by these two rules and no other. */
-    private Optional<String> process(
-            WitnessSearch.Found found, String asOf, Rule a, Rule b, TreeSet<String> processes) {
+    private Optional<String> process(WitnessSearch.Found found, String asOf, Rule a, Rule b, Set<String> processes) {
+        Assessor assessor = assessors.computeIfAbsent(
+                processes,
+                some -> Assessor.of(
+                        edition.with(edition.rules(), edition.catalogue().withProcesses(some)),
+                        SweepInference.factory()));
         Outcome outcome;
         try {
             outcome = assessor.outcome(Variants.closed(found.task()), Wishes.on(asOf));

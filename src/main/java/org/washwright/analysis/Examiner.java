@@ -8,8 +8,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.IntConsumer;
 import java.util.stream.Stream;
-import org.washwright.assessment.Assessor;
-import org.washwright.engine.sweep.SweepInference;
 import org.washwright.quantity.Dimension;
 import org.washwright.quantity.ExactText;
 import org.washwright.rule.Condition;
@@ -37,7 +35,6 @@ public final class Examiner {
     private final int budget;
     private final Space space;
     private final Choices choices;
-    private final Assessor assessor;
 
     /**
      * An examiner.
@@ -51,7 +48,6 @@ public final class Examiner {
         this.budget = budget;
         this.space = new Space(edition);
         this.choices = new Choices(edition);
-        this.assessor = Assessor.of(edition, SweepInference.factory());
     }
 
     /**
@@ -168,7 +164,7 @@ public final class Examiner {
     private List<Finding> between(List<Rule> alive) {
         Implication implication = new Implication(edition, space);
         List<Finding> out = new ArrayList<>(new Pairs(edition, implication, this::searches, EXCLUDES).findings(alive));
-        out.addAll(new Conflicts(assessor, implication, this::searches).findings(alive));
+        out.addAll(new Conflicts(edition, implication, this::searches).findings(alive));
         return out;
     }
 

@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.washwright.engine.ReferenceInterpreter;
+import org.washwright.engine.sweep.SweepInference;
 import org.washwright.generate.Starter;
 import org.washwright.rule.Edition;
 import org.washwright.rule.Levels;
@@ -51,7 +51,7 @@ class SentencesIT {
     @ParameterizedTest
     @MethodSource("demoTasks")
     void theHeadlineCitesTheFiringsThatPlacedItsStages(String name) {
-        Answer answer = Starter.interpreted().assess(task(name), Starter.WISHES).answer();
+        Answer answer = Starter.swept().assess(task(name), Starter.WISHES).answer();
         Set<Integer> placing = new TreeSet<>();
         answer.candidates().stream()
                 .limit(1)
@@ -81,7 +81,7 @@ class SentencesIT {
             for (String rule : before.rulesBehind(sentence)) {
                 Said after = without.computeIfAbsent(
                         rule,
-                        r -> new Said(Assessor.of(without(r), ReferenceInterpreter.factory())
+                        r -> new Said(Assessor.of(without(r), SweepInference.factory())
                                 .assess(task(name), Starter.WISHES)
                                 .answer()));
                 if (after.sentences().containsKey(sentence)) {
@@ -163,7 +163,7 @@ class SentencesIT {
     @ParameterizedTest
     @MethodSource("demoTasks")
     void theChecksNoticeALinkThatIsDecoration(String name) {
-        Answer honest = Starter.interpreted().assess(task(name), Starter.WISHES).answer();
+        Answer honest = Starter.swept().assess(task(name), Starter.WISHES).answer();
         Answer.Headline wrong = new Answer.Headline(
                 honest.headline().sentence(), honest.headline().summary(), List.of(9999));
         Answer answer = new Answer(
@@ -281,7 +281,7 @@ class SentencesIT {
     }
 
     private static Said said(CleaningTask task) {
-        return new Said(Starter.interpreted().assess(task, Starter.WISHES).answer());
+        return new Said(Starter.swept().assess(task, Starter.WISHES).answer());
     }
 
     private static Optional<Said> saidIfNotRefused(CleaningTask task) {

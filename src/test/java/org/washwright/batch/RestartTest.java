@@ -16,13 +16,18 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.washwright.assessment.Wishes;
 import org.washwright.document.Message;
+import org.washwright.generate.SmallEdition;
 import org.washwright.generate.Starter;
 import org.washwright.library.Engine;
+import org.washwright.rule.Edition;
 
 /** A run that ended anywhere is taken up where it ended, and nothing is mixed that does not belong together. */
 class RestartTest {
 
     private static final int RECORDS = 12;
+
+    /** A small one: what is looked at here is the file and not the answer. */
+    private static final Edition EDITION = SmallEdition.with("");
 
     @TempDir
     private Path folder;
@@ -165,7 +170,7 @@ class RestartTest {
 
     private Batch open(Wishes wishes, boolean again) throws BatchRefusal {
         Batch.Request request = new Batch.Request(
-                Starter.edition(), wishes, input.toString(), output.toString(), false, again, 2, 0, Engine.PLAIN);
+                EDITION, wishes, input.toString(), output.toString(), false, again, 2, 0, Engine.PLAIN);
         Batch.Streams none = new Batch.Streams(InputStream.nullInputStream(), new ByteArrayOutputStream());
         return Batch.open(request, none, (key, record, line, trouble) -> {});
     }

@@ -14,6 +14,7 @@ import org.washwright.assessment.Wishes;
 import org.washwright.document.Diagnostics;
 import org.washwright.drools.DroolsInference;
 import org.washwright.engine.ReferenceInterpreter;
+import org.washwright.engine.sweep.SweepInference;
 import org.washwright.exchange.EditionFiles;
 import org.washwright.rule.Edition;
 import org.washwright.task.CleaningTask;
@@ -37,6 +38,7 @@ public final class Starter {
         private static final EditionFiles FILES = files(FOLDER);
         private static final Edition EDITION = SmallEdition.read(FILES);
         private static final Assessor INTERPRETED = Assessor.of(EDITION, ReferenceInterpreter.factory());
+        private static final Assessor SWEPT = Assessor.of(EDITION, SweepInference.factory());
     }
 
     private static final class Compiled {
@@ -56,6 +58,11 @@ public final class Starter {
     /** Answers by the plain interpreter. */
     public static Assessor interpreted() {
         return Read.INTERPRETED;
+    }
+
+    /** Answers by an index over the rules: the same as the interpreter's, and faster where thousands are asked for. */
+    public static Assessor swept() {
+        return Read.SWEPT;
     }
 
     /** Answers by compiled rules; the first call takes seconds. */
