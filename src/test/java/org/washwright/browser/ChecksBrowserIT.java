@@ -14,7 +14,7 @@ import org.washwright.rulebook.Bundle;
 
 @Tag("browser")
 class ChecksBrowserIT {
-    private static final double LONG = 180_000;
+    private static final double LONG = 600_000;
 
     @ParameterizedTest
     @ValueSource(ints = {1280, 390})
