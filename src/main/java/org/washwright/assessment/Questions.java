@@ -74,6 +74,8 @@ final class Questions {
                 decides.getOrDefault(ref, new TreeSet<>()).size())));
         out.sort(Comparator.comparingInt(Answer.Question::decides)
                 .thenComparingInt(q -> asked.containsKey(q.attribute()) ? 1 : 0)
+                // Of what kinds of things there are is asked before what is done with them.
+                .thenComparingInt(q -> Group.byKey(q.attribute()).isPresent() ? 1 : 0)
                 .thenComparingInt(q -> q.firings().size())
                 .reversed()
                 .thenComparing(Answer.Question::attribute));

@@ -36,7 +36,7 @@ class DocumentedCasesTest {
         EditionReader.Result read = new EditionReader(new DrlReader()).read(new EditionFiles(files));
         assertTrue(read.edition().isPresent(), () -> read.diagnostics().all().toString());
         StringBuilder said = new StringBuilder();
-        new CaseRunner(Starter.interpreted(), "2026-11-25")
+        new CaseRunner(Starter.swept(), "2026-11-25")
                 .run(read.checks().cases().stream()
                         .filter(c -> c.place().file().equals("cases/documented.yaml"))
                         .toList())

@@ -77,15 +77,15 @@ class EditionHashTest {
     /** Unit conversions are exact: 60 °C = 333.15 K = 140 °F; 75 °C = 348.15 K (definition of the degree Celsius). */
     @ParameterizedTest
     @CsvSource({
-        "rules/safety.drl, max(\"60 °C\"), max(\"333.15 K\")",
-        "rules/safety.drl, max(\"60 °C\"), max(\"140 °F\")",
-        "rules/safety.drl, medium.flashPoint <= \"100 °C\", medium.flashPoint <= \"373.15 K\"",
-        "rules/soils.drl, amount > \"1 g/m2\", amount > \"1000 mg/m2\"",
+        "rules/safety/safety.drl, max(\"60 °C\"), max(\"333.15 K\")",
+        "rules/safety/safety.drl, max(\"60 °C\"), max(\"140 °F\")",
+        "rules/safety/safety.drl, medium.flashPoint <= \"100 °C\", medium.flashPoint <= \"373.15 K\"",
+        "rules/soil/soils.drl, amount > \"1 g/m2\", amount > \"1000 mg/m2\"",
         "catalogue/media.yaml, value: 75 °C, value: 348.15 K",
         "catalogue/stages.yaml, bake-time: 8..22 h, bake-time: 480..1320 min",
         "grading.yaml, 10 mg/m3, 0.01 g/m3",
-        "rules/lines.drl, 'basic\", position >', 'basic\",   position>'",
-        "tables/reach-and-fineness.csv, <= 0.4 mm, <= 400 um",
+        "rules/line/lines.drl, 'basic\", position >', 'basic\",   position>'",
+        "tables/how-to-prove.csv, <= 0.2 mm, <= 200 um",
     })
     void anotherUnitOfTheSameAmountKeepsTheMeaning(String file, String from, String to) {
         Edition changed = changed(file, from, to);
@@ -95,13 +95,13 @@ class EditionHashTest {
 
     @ParameterizedTest
     @CsvSource({
-        "rules/safety.drl, max(\"60 °C\"), max(\"61 °C\")",
-        "rules/materials.drl, rockwell >= \"31 HRC\", rockwell > \"31 HRC\"",
-        "rules/materials.drl, Above pH 10 alkali etches, Above pH 10 alkali attacks",
-        "rules/materials.drl, '@source(\"B850, bake table; B849, scope\")', '@source(\"B850, bake table\")'",
-        "rules/materials.drl, @basis(\"handbook\"), @basis(\"trial\")",
-        "rules/geometry.drl, 'rule \"A jet', 'rule \"The jet'",
-        "rules/soils.drl, @id(\"SO-03\"), @id(\"SO-93\")",
+        "rules/safety/safety.drl, max(\"60 °C\"), max(\"61 °C\")",
+        "rules/material/materials.drl, rockwell >= \"31 HRC\", rockwell > \"31 HRC\"",
+        "rules/material/materials.drl, Above pH 10 alkali etches, Above pH 10 alkali attacks",
+        "rules/material/materials.drl, '@source(\"B850, bake table; B849, scope\")', '@source(\"B850, bake table\")'",
+        "rules/material/materials.drl, @basis(\"handbook\"), @basis(\"trial\")",
+        "rules/shape/geometry.drl, 'rule \"A jet', 'rule \"The jet'",
+        "rules/soil/soils.drl, @id(\"SO-12\"), @id(\"SO-92\")",
         "grading.yaml, weight: 30, weight: 31",
         "grading.yaml, 3: 28, 3: 29",
         "grading.yaml, '[\"1 mg/m3\", 5]', '[\"1 mg/m3\", 6]'",
@@ -121,7 +121,7 @@ class EditionHashTest {
 
     @Test
     void aCommentChangesTheTextOnly() {
-        Edition changed = changed("rules/soils.drl", "package starter.soils;", "package starter.soils;\n// Note.");
+        Edition changed = changed("rules/soil/soils.drl", "package starter.soils;", "package starter.soils;\n// Note.");
         assertEquals(Starter.edition().meaningHash(), changed.meaningHash());
         assertNotEquals(Starter.edition().textHash(), changed.textHash());
     }

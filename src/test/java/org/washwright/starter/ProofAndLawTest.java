@@ -12,8 +12,9 @@ import org.washwright.generate.Starter;
 class ProofAndLawTest {
 
     private static String proofs(String demand) {
-        return Starter.answer("title: t\nfeatures: []\ncomponents: []\npreceding: {rest: not applicable}\ndemand: {"
-                        + demand + ", rest: not applicable}\nfollowing: {operation: assembly}\n")
+        return Starter.answer(
+                        "title: t\nsoils: [cutting-oil]\nfeatures: []\ncomponents: []\npreceding: {rest: not applicable}\ndemand: {"
+                                + demand + ", rest: not applicable}\nfollowing: {operation: assembly}\n")
                 .answer()
                 .verifications()
                 .toString();
