@@ -107,8 +107,8 @@ class ArchitectureTest {
             .mayKnow("cases", "assessment", "line", "engine", "rule", "task", "catalogue", "quantity", "document");
 
     @ArchTest
-    static final ArchRule coverage_counts_over_outcomes =
-            package_("coverage").mayKnow("analysis", "assessment", "line", "engine", "rule", "catalogue");
+    static final ArchRule coverage_counts_over_outcomes = package_("coverage")
+            .mayKnow("analysis", "cases", "assessment", "line", "engine", "rule", "task", "catalogue");
 
     @ArchTest
     static final ArchRule grid_counts_processes_over_kinds_of_work =

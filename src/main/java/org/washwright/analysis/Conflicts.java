@@ -1,13 +1,14 @@
 package org.washwright.analysis;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.washwright.assessment.Assessor;
 import org.washwright.assessment.Outcome;
@@ -28,7 +29,7 @@ final class Conflicts {
     private static final int MOST_PROCESSES = 6;
 
     private final Edition edition;
-    private final Map<Set<String>, Assessor> assessors = new HashMap<>();
+    private final Map<Set<String>, Assessor> assessors = new ConcurrentHashMap<>();
     private final Implication implication;
     private final BiFunction<Rule, Rule, List<WitnessSearch>> searches;
 
@@ -59,13 +60,18 @@ final class Conflicts {
 
     /** All findings among rules that can fire. */
     List<Finding> findings(List<Rule> alive) {
-        List<Finding> out = new ArrayList<>();
+        List<Supplier<Optional<Finding>>> open = new ArrayList<>();
         for (int i = 0; i < alive.size(); i++) {
             for (int j = i + 1; j < alive.size(); j++) {
-                conflict(alive.get(i), alive.get(j)).ifPresent(out::add);
+                Rule a = alive.get(i);
+                Rule b = alive.get(j);
+                open.add(() -> conflict(a, b));
             }
         }
-        return out;
+        return open.parallelStream()
+                .map(Supplier::get)
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     private Optional<Finding> conflict(Rule a, Rule b) {

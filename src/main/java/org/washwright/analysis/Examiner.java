@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentSkipListMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
 import java.util.stream.Stream;
 import org.washwright.quantity.Dimension;
@@ -61,25 +63,30 @@ public final class Examiner {
 
     /** The same, telling how many rules have been looked at. */
     public Examination examine(List<KnownFinding> known, IntConsumer progress) {
-        Map<String, List<Example>> examples = new TreeMap<>();
+        Deadness deadness = new Deadness(edition, space);
+        Map<String, String> dead = new TreeMap<>();
+        edition.rules().forEach(r -> deadness.of(r).ifPresent(why -> dead.put(r.id(), why)));
+        Map<String, List<Example>> examples = new ConcurrentSkipListMap<>();
+        AtomicInteger looked = new AtomicInteger();
+        edition.rules().parallelStream().forEach(rule -> {
+            examples.put(rule.id(), dead.containsKey(rule.id()) ? List.of() : examples(rule));
+            progress.accept(looked.incrementAndGet());
+        });
         List<Finding> findings = new ArrayList<>();
         List<Rule> alive = new ArrayList<>();
-        Deadness deadness = new Deadness(edition, space);
         for (Rule rule : edition.rules()) {
-            Optional<String> why = deadness.of(rule);
-            List<Example> found = why.isPresent() ? List.of() : examples(rule);
-            examples.put(rule.id(), found);
-            progress.accept(examples.size());
-            if (!found.isEmpty()) {
+            if (!examples.get(rule.id()).isEmpty()) {
                 alive.add(rule);
-                continue;
+            } else if (dead.containsKey(rule.id())) {
+                findings.add(
+                        unfired(Finding.Kind.DEAD, rule, rule.id() + " can never fire: " + dead.get(rule.id()) + "."));
+            } else {
+                findings.add(unfired(
+                        Finding.Kind.NOT_DECIDED,
+                        rule,
+                        "Among " + budget + " tasks none was found on which " + rule.id()
+                                + " fires, and nothing proves that there is none."));
             }
-            findings.add(why.map(w -> unfired(Finding.Kind.DEAD, rule, rule.id() + " can never fire: " + w + "."))
-                    .orElseGet(() -> unfired(
-                            Finding.Kind.NOT_DECIDED,
-                            rule,
-                            "Among " + budget + " tasks none was found on which " + rule.id()
-                                    + " fires, and nothing proves that there is none.")));
         }
         findings.addAll(between(alive));
         List<Finding> said = findings.stream()
@@ -115,13 +122,14 @@ public final class Examiner {
 
     private List<Example> examples(Rule rule, String date) {
         int tries = rule.isLineRule() ? budget / SHARE_OF_LINES : budget;
-        return new ExampleSearch(edition, choices, search(date, tries), search(date, tries / SHARE_OF_THE_REST), date)
+        return new ExampleSearch(
+                        edition, space, choices, search(date, tries), search(date, tries / SHARE_OF_THE_REST), date)
                 .of(rule);
     }
 
     /** The task of an example on another date, if the rule is silent then. */
     private Optional<Example> otherwise(Rule rule, Example first, String date) {
-        return new Probe(edition, List.of(rule), date)
+        return Probe.of(edition, space, List.of(rule), date)
                 .see(first.task())
                 .filter(seen -> seen.silent(rule.id()))
                 .map(seen ->
@@ -176,7 +184,7 @@ public final class Examiner {
     }
 
     private WitnessSearch search(String date, int tries) {
-        return new WitnessSearch(edition, choices, date, tries);
+        return new WitnessSearch(edition, space, choices, date, tries);
     }
 
     private Finding unfired(Finding.Kind kind, Rule rule, String words) {

@@ -14,6 +14,7 @@ import org.washwright.task.Value;
 final class ExampleSearch {
 
     private final Edition edition;
+    private final Space space;
     private final Choices choices;
     private final WitnessSearch search;
     private final WitnessSearch shortSearch;
@@ -25,8 +26,15 @@ final class ExampleSearch {
      * @param search looks for tasks on which a rule fires
      * @param shortSearch looks for what no variant of such a task has shown; there may be none
      */
-    ExampleSearch(Edition edition, Choices choices, WitnessSearch search, WitnessSearch shortSearch, String asOf) {
+    ExampleSearch(
+            Edition edition,
+            Space space,
+            Choices choices,
+            WitnessSearch search,
+            WitnessSearch shortSearch,
+            String asOf) {
         this.edition = edition;
+        this.space = space;
         this.choices = choices;
         this.search = search;
         this.shortSearch = shortSearch;
@@ -39,7 +47,7 @@ final class ExampleSearch {
         if (witness.isEmpty()) {
             return List.of();
         }
-        Gathering g = new Gathering(edition, choices, shortSearch, asOf, rule);
+        Gathering g = new Gathering(edition, space, choices, shortSearch, asOf, rule);
         CleaningTask base = Variants.closed(witness.get().task());
         g.add(true, base, -1, Optional.empty(), "the first task found");
         g.around(base);

@@ -30,6 +30,7 @@ final class Gathering {
     private static final int MOST_OF_A_TEST = 12;
 
     private final Edition edition;
+    private final Space space;
     private final Choices choices;
     private final WitnessSearch shortSearch;
     private final String asOf;
@@ -46,13 +47,14 @@ final class Gathering {
      *
      * @param shortSearch looks for what no variant of a task has shown; there may be none
      */
-    Gathering(Edition edition, Choices choices, WitnessSearch shortSearch, String asOf, Rule rule) {
+    Gathering(Edition edition, Space space, Choices choices, WitnessSearch shortSearch, String asOf, Rule rule) {
         this.edition = edition;
+        this.space = space;
         this.choices = choices;
         this.shortSearch = shortSearch;
         this.asOf = asOf;
         this.rule = rule;
-        this.probe = new Probe(edition, List.of(rule), asOf);
+        this.probe = Probe.of(edition, space, List.of(rule), asOf);
         this.variants = new Variants(edition, choices, rule, probe);
     }
 
@@ -187,7 +189,7 @@ final class Gathering {
                 List<Rule> rules = edition.rules().stream()
                         .map(r -> r.id().equals(rule.id()) ? loose : r)
                         .toList();
-                Probe other = new Probe(edition.with(rules), List.of(loose), asOf);
+                Probe other = Probe.of(edition.with(rules), space, List.of(loose), asOf);
                 withOneMore(base).stream()
                         .filter(task -> tells(task, other))
                         .findFirst()

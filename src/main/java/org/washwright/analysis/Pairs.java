@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import org.washwright.rule.Edition;
 import org.washwright.rule.Effect;
 import org.washwright.rule.Rule;
@@ -38,7 +39,7 @@ final class Pairs {
 
     /** All findings about pairs among rules that can fire. */
     List<Finding> findings(List<Rule> alive) {
-        List<Finding> out = new ArrayList<>();
+        List<Supplier<Optional<Finding>>> open = new ArrayList<>();
         Set<String> same = new HashSet<>();
         for (Rule narrow : alive) {
             for (Rule wide : alive) {
@@ -52,15 +53,19 @@ final class Pairs {
                                     .filter(back -> covered(wide, narrow, back, false))
                                     .isPresent();
                     if (both && same.add(narrow.id()) && !same.contains(wide.id())) {
-                        twice(narrow, wide).ifPresent(out::add);
+                        open.add(() -> twice(narrow, wide));
                     } else if (!both && covered(narrow, wide, map, true)) {
-                        subsumed(narrow, wide).ifPresent(out::add);
+                        open.add(() -> subsumed(narrow, wide));
                     }
-                    opposed(narrow, wide).ifPresent(out::add);
+                    open.add(() -> opposed(narrow, wide));
                 });
             }
         }
-        return out;
+        // What takes long is to find a task that shows it.
+        return open.parallelStream()
+                .map(Supplier::get)
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     /** A cheap look before a dear one. */

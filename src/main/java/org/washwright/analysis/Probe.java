@@ -3,6 +3,7 @@ package org.washwright.analysis;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -35,34 +36,68 @@ import org.washwright.task.Value;
 /** Tries tasks on a few rules and on what those hang on alone, and counts the tries. */
 final class Probe {
 
+    private static final int FEW = 4;
+
     private final Edition part;
     private final List<String> wanted;
     private final boolean lines;
     private final Wishes wishes;
     private final Value date;
+    private final FactBuilder builder;
     private final Inference taskRules;
     private final Assessor assessor;
     private int tries;
 
-    /**
-     * A probe.
-     *
-     * @param rules the rules looked at
-     * @param asOf date for which law is read, ISO 8601
-     */
-    Probe(Edition edition, List<Rule> rules, String asOf) {
+    private Probe(
+            Edition edition, Collection<Rule> cone, Optional<Set<String>> processes, List<Rule> rules, String asOf) {
         this.lines = rules.stream().anyMatch(Rule::isLineRule);
-        Collection<Rule> cone = cone(edition, rules, lines);
-        Catalogue words =
-                processes(edition, cone).map(edition.catalogue()::withProcesses).orElse(edition.catalogue());
+        Catalogue words = processes.map(edition.catalogue()::withProcesses).orElse(edition.catalogue());
         this.part = edition.with(List.copyOf(cone), words);
         this.wanted = rules.stream().map(Rule::id).toList();
         this.wishes = Wishes.on(asOf);
         this.date = Quantities.read(asOf, Dimension.DATE, Place.ofFile("-"), new Diagnostics())
                 .map(Value::number)
                 .orElse(Value.UNKNOWN);
+        this.builder = new FactBuilder(part);
         this.taskRules = lines ? null : SweepInference.factory().prepare(part.taskRules(), part.levels(), part.types());
         this.assessor = lines ? Assessor.of(part, SweepInference.factory()) : null;
+    }
+
+    /**
+     * A probe that tries tasks on every process that matters.
+     *
+     * @param space what facts of the edition can be
+     * @param rules the rules looked at
+     * @param asOf date for which law is read, ISO 8601
+     */
+    static Probe of(Edition edition, Space space, List<Rule> rules, String asOf) {
+        Collection<Rule> cone = cone(edition, rules);
+        return new Probe(edition, cone, processes(space, cone), rules, asOf);
+    }
+
+    /**
+     * A probe that tries tasks on a few of the processes that all of these rules can match: much quicker, and most rules do not
+     * care which. What it shows has to be seen on every process before it counts. Empty when there are but few processes.
+     */
+    static Optional<Probe> onFewProcesses(Edition edition, Space space, List<Rule> rules, String asOf) {
+        Collection<Rule> cone = cone(edition, rules);
+        Set<String> every = processes(space, cone).orElseGet(() -> {
+            Set<String> all = new TreeSet<>();
+            edition.catalogue().leaves().forEach(leaf -> all.add(leaf.id()));
+            return all;
+        });
+        Set<String> shared = new TreeSet<>(every);
+        rules.forEach(rule ->
+                processes(space, List.of(rule)).filter(p -> !p.isEmpty()).ifPresent(shared::retainAll));
+        List<String> from = List.copyOf(shared.isEmpty() ? every : shared);
+        if (every.size() <= 2 * FEW) {
+            return Optional.empty();
+        }
+        Set<String> few = new TreeSet<>();
+        for (int i = 0; i < FEW; i++) {
+            few.add(from.get(i * from.size() / FEW));
+        }
+        return Optional.of(new Probe(edition, cone, Optional.of(few), rules, asOf));
     }
 
     /**
@@ -82,10 +117,10 @@ final class Probe {
     }
 
     /** Rules and all that they hang on: what concludes for them and, for rules over lines, what shapes a line. */
-    private static Collection<Rule> cone(Edition edition, List<Rule> rules, boolean lines) {
+    private static Collection<Rule> cone(Edition edition, List<Rule> rules) {
         TreeSet<String> ids = new TreeSet<>();
         List<Rule> open = new ArrayList<>(rules);
-        if (lines) {
+        if (rules.stream().anyMatch(Rule::isLineRule)) {
             edition.rules().stream().filter(Probe::shapes).forEach(open::add);
         }
         TreeSet<String> known = new TreeSet<>();
@@ -106,8 +141,7 @@ final class Probe {
      * Processes that these rules can match at all; empty when that is every one. The others could only keep the probe busy:
      * what no process pattern may match, whatever the task, no rule ever matches.
      */
-    private static Optional<Set<String>> processes(Edition edition, Collection<Rule> rules) {
-        Space space = new Space(edition);
+    private static Optional<Set<String>> processes(Space space, Collection<Rule> rules) {
         Set<String> out = new TreeSet<>();
         for (Rule rule : rules) {
             for (Pattern p : rule.patterns()) {
@@ -140,7 +174,7 @@ final class Probe {
             }
         }
         Diagnostics diagnostics = new Diagnostics();
-        FactBase given = FactBuilder.build(task, part, java.util.Map.of(), date, diagnostics);
+        FactBase given = builder.build(task, Map.of(), date, diagnostics);
         if (diagnostics.hasErrors()) {
             return Optional.empty();
         }

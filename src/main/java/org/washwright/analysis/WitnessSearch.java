@@ -32,6 +32,7 @@ final class WitnessSearch {
     private static final int FOLLOWED = 3;
 
     private final Edition edition;
+    private final Space space;
     private final Choices choices;
     private final String asOf;
     private final int budget;
@@ -41,8 +42,9 @@ final class WitnessSearch {
      *
      * @param budget most tasks tried for one question
      */
-    WitnessSearch(Edition edition, Choices choices, String asOf, int budget) {
+    WitnessSearch(Edition edition, Space space, Choices choices, String asOf, int budget) {
         this.edition = edition;
+        this.space = space;
         this.choices = choices;
         this.asOf = asOf;
         this.budget = budget;
@@ -72,12 +74,30 @@ final class WitnessSearch {
         List<Rule> rules = edition.rules().stream()
                 .map(r -> r.id().equals(rewritten.id()) ? rewritten : r)
                 .toList();
-        return new WitnessSearch(edition.with(rules), choices, asOf, budget).fires(List.of(rewritten), wanted);
+        return new WitnessSearch(edition.with(rules), space, choices, asOf, budget).fires(List.of(rewritten), wanted);
     }
 
     /** The same, starting from a task that leaves things open. */
     Optional<Found> from(CleaningTask start, List<Rule> rules, Predicate<Found> wanted) {
-        Probe probe = new Probe(edition, rules, asOf);
+        Probe whole = Probe.of(edition, space, rules, asOf);
+        Optional<Found> quick = Probe.onFewProcesses(edition, space, rules, asOf)
+                .flatMap(few -> from(
+                        start,
+                        rules,
+                        few,
+                        found -> onWhole(found, rules, whole).filter(wanted).isPresent()))
+                .flatMap(found -> onWhole(found, rules, whole));
+        return quick.isPresent() ? quick : from(start, rules, whole, wanted);
+    }
+
+    /** The same task on every process; empty when it does not make all the rules fire there. */
+    private static Optional<Found> onWhole(Found found, List<Rule> rules, Probe whole) {
+        return whole.see(found.task())
+                .filter(seen -> rules.stream().allMatch(r -> seen.fires(r.id())))
+                .map(seen -> new Found(found.task(), seen));
+    }
+
+    private Optional<Found> from(CleaningTask start, List<Rule> rules, Probe probe, Predicate<Found> wanted) {
         PriorityQueue<State> open = new PriorityQueue<>(Comparator.comparingInt(State::open)
                 .thenComparingInt(State::held)
                 .thenComparingInt(State::order));

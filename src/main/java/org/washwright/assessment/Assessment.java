@@ -44,6 +44,7 @@ final class Assessment {
     private static final int EXACT = 15;
 
     private final Edition edition;
+    private final FactBuilder builder;
     private final Inference taskRules;
     private final Inference lineRules;
     private final CleaningTask task;
@@ -51,8 +52,15 @@ final class Assessment {
     private final Map<String, Double> weights = new LinkedHashMap<>();
     private final Map<String, Value> assumptions = new TreeMap<>();
 
-    Assessment(Edition edition, Inference taskRules, Inference lineRules, CleaningTask task, Wishes wishes) {
+    Assessment(
+            Edition edition,
+            FactBuilder builder,
+            Inference taskRules,
+            Inference lineRules,
+            CleaningTask task,
+            Wishes wishes) {
         this.edition = edition;
+        this.builder = builder;
         this.taskRules = taskRules;
         this.lineRules = lineRules;
         this.task = task;
@@ -62,7 +70,7 @@ final class Assessment {
     Outcome outcome() {
         Diagnostics diagnostics = new Diagnostics();
         readWishes(diagnostics);
-        FactBase given = FactBuilder.build(task, edition, assumptions, asOf(), diagnostics);
+        FactBase given = builder.build(task, assumptions, asOf(), diagnostics);
         if (diagnostics.hasErrors()) {
             throw new RefusedTask(diagnostics.all());
         }

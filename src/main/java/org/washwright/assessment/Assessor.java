@@ -1,5 +1,6 @@
 package org.washwright.assessment;
 
+import org.washwright.engine.FactBuilder;
 import org.washwright.engine.Inference;
 import org.washwright.engine.InferenceFactory;
 import org.washwright.rule.Edition;
@@ -9,11 +10,13 @@ import org.washwright.task.CleaningTask;
 public final class Assessor {
 
     private final Edition edition;
+    private final FactBuilder builder;
     private final Inference taskRules;
     private final Inference lineRules;
 
     private Assessor(Edition edition, Inference taskRules, Inference lineRules) {
         this.edition = edition;
+        this.builder = new FactBuilder(edition);
         this.taskRules = taskRules;
         this.lineRules = lineRules;
     }
@@ -37,7 +40,7 @@ public final class Assessor {
      * @throws RefusedTask when values of the task contradict each other or a wish can't be read
      */
     public FrozenAnswer assess(CleaningTask task, Wishes wishes) {
-        return new Assessment(edition, taskRules, lineRules, task, wishes).freeze();
+        return new Assessment(edition, builder, taskRules, lineRules, task, wishes).freeze();
     }
 
     /**
@@ -46,7 +49,7 @@ public final class Assessor {
      * @throws RefusedTask when values of the task contradict each other or a wish can't be read
      */
     public Outcome outcome(CleaningTask task, Wishes wishes) {
-        return new Assessment(edition, taskRules, lineRules, task, wishes).outcome();
+        return new Assessment(edition, builder, taskRules, lineRules, task, wishes).outcome();
     }
 
     /**
@@ -55,6 +58,6 @@ public final class Assessor {
      * @throws RefusedTask as {@link #assess}
      */
     public Wanted wanted(CleaningTask task, Wishes wishes) {
-        return new Assessment(edition, taskRules, lineRules, task, wishes).wanted();
+        return new Assessment(edition, builder, taskRules, lineRules, task, wishes).wanted();
     }
 }

@@ -11,11 +11,11 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.washwright.analysis.TestWords;
 import org.washwright.assessment.Assessor;
-import org.washwright.assessment.Outcome;
 import org.washwright.assessment.RefusedTask;
 import org.washwright.assessment.Wishes;
 import org.washwright.cases.Case;
 import org.washwright.coverage.Coverage;
+import org.washwright.coverage.CoverageCount;
 import org.washwright.coverage.RuleCoverage;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.Message;
@@ -59,14 +59,17 @@ final class CoverageCommand implements Callable<Integer> {
         }
         Edition edition = read.get().edition().orElseThrow();
         Diagnostics diagnostics = new Diagnostics();
-        List<Outcome> outcomes = tasks.isEmpty()
-                ? ofCases(read.get().checks().cases(), edition, diagnostics)
-                : ofFiles(edition, diagnostics);
+        CoverageCount count = new CoverageCount(edition);
+        if (tasks.isEmpty()) {
+            cases(read.get().checks().cases(), count, edition, diagnostics);
+        } else {
+            files(count, edition, diagnostics);
+        }
         if (diagnostics.hasErrors()) {
             DiagnosticText.write(diagnostics.all(), err);
             return ExitCode.UNREADABLE_INPUT;
         }
-        Coverage coverage = Coverage.of(edition, outcomes);
+        Coverage coverage = count.coverage();
         if (options.json()) {
             EditionOptions.write(coverage.asData(edition), out);
         } else {
@@ -75,40 +78,36 @@ final class CoverageCommand implements Callable<Integer> {
         return ExitCode.OK;
     }
 
-    private List<Outcome> ofCases(List<Case> cases, Edition edition, Diagnostics diagnostics) {
+    private void cases(List<Case> cases, CoverageCount count, Edition edition, Diagnostics diagnostics) {
         Assessor assessor = EditionOptions.quick(edition).assessor();
-        List<Outcome> out = new ArrayList<>();
-        for (Case c : cases) {
-            outcome(assessor, c.task(), c.asOf().orElse(options.asOf()), diagnostics)
-                    .ifPresent(out::add);
-        }
-        return out;
+        cases.forEach(c -> add(c.id(), c.task(), c.asOf().orElse(options.asOf()), assessor, count, diagnostics));
     }
 
-    private List<Outcome> ofFiles(Edition edition, Diagnostics diagnostics) {
+    private void files(CoverageCount count, Edition edition, Diagnostics diagnostics) {
         Assessor assessor = EditionOptions.quick(edition).assessor();
-        List<Outcome> out = new ArrayList<>();
         for (Path path : files(diagnostics)) {
             Diagnostics own = new Diagnostics();
             try {
                 TaskReader.read(path.toString(), Files.readAllBytes(path), edition, own)
-                        .flatMap(task -> outcome(assessor, task, options.asOf(), own))
-                        .ifPresent(out::add);
+                        .ifPresent(task -> add(path.toString(), task, options.asOf(), assessor, count, own));
             } catch (IOException e) {
                 own.add(Message.UNREADABLE, Place.ofFile(path.toString()), path.toString());
             }
             diagnostics.addAll(own);
         }
-        return out;
     }
 
-    private static Optional<Outcome> outcome(
-            Assessor assessor, CleaningTask task, String asOf, Diagnostics diagnostics) {
+    private static void add(
+            String id,
+            CleaningTask task,
+            String asOf,
+            Assessor assessor,
+            CoverageCount count,
+            Diagnostics diagnostics) {
         try {
-            return Optional.of(assessor.outcome(task, Wishes.on(asOf)));
+            count.add(id, task, asOf, assessor.outcome(task, Wishes.on(asOf)));
         } catch (RefusedTask e) {
             e.diagnostics().forEach(diagnostics::add);
-            return Optional.empty();
         }
     }
 
@@ -129,9 +128,12 @@ final class CoverageCommand implements Callable<Integer> {
 
     private static void text(Coverage coverage, Edition edition, PrintWriter out) {
         for (RuleCoverage r : coverage.rules()) {
-            out.println(
-                    (r.isComplete() ? "complete  " : "partly    ") + r.rule().id() + "  fired " + r.fired()
-                            + ", undecided " + r.undecided() + ", silent " + r.failed());
+            out.println((r.isComplete() ? "complete  " : "partly    ")
+                    + r.rule().id() + "  fired " + r.fired()
+                    + ", undecided " + r.undecided() + ", silent " + r.failed() + ", "
+                    + r.heldBack()
+                            .map(pair -> "fires in " + pair.fires() + " and not in " + pair.silent())
+                            .orElse(r.readsProcessesAlone() ? "reads processes alone" : "not held back by one change"));
             r.tests().stream()
                     .filter(t -> !t.missing().isEmpty())
                     .forEach(t -> out.println("            "
@@ -140,7 +142,9 @@ final class CoverageCommand implements Callable<Integer> {
                             + ", undecided " + t.open() + ")"));
         }
         out.println(coverage.tasks() + " tasks: " + coverage.fired() + " of "
-                + coverage.rules().size() + " rules fired, " + coverage.bothWays() + " of " + coverage.tests()
+                + coverage.rules().size() + " rules fired, " + coverage.heldBack()
+                + " were held back by one change and " + coverage.readingProcessesAlone()
+                + " read processes alone, " + coverage.bothWays() + " of " + coverage.tests()
                 + " conditions were seen both true and false");
         out.flush();
     }

@@ -7,10 +7,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentSkipListMap;
 import org.washwright.analysis.Examiner;
 import org.washwright.analysis.Example;
+import org.washwright.analysis.MissingCases;
 import org.washwright.analysis.Proposals;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.Message;
@@ -40,6 +41,13 @@ final class ProposeCases implements Callable<Integer> {
     @Option(names = "--rule", paramLabel = "ID", description = "cases for these rules alone")
     private List<String> only = List.of();
 
+    @Option(
+            names = "--missing",
+            description =
+                    "only what the edition's cases do not show: rules that fire in none of them, or that no single"
+                            + " change holds back")
+    private boolean missing;
+
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
 
@@ -66,12 +74,13 @@ final class ProposeCases implements Callable<Integer> {
             DiagnosticText.write(unknown.all(), err);
             return ExitCode.UNREADABLE_INPUT;
         }
-        Examiner examiner = new Examiner(edition, options.asOf(), Examiner.USUAL_BUDGET);
-        Map<String, List<Example>> examples = new TreeMap<>();
-        edition.rules().stream()
+        List<Rule> rules = edition.rules().stream()
                 .filter(r -> only.isEmpty() || only.contains(r.id()))
-                .forEach((Rule r) -> examples.put(r.id(), examiner.examples(r)));
-        String yaml = new Proposals(edition).yaml(examples);
+                .toList();
+        Proposals proposals = new Proposals(edition);
+        String yaml = missing
+                ? proposals.yaml(new MissingCases(edition, read.get().checks().cases(), options.asOf()).find(rules))
+                : proposals.yaml(examples(edition, rules));
         if (file == null) {
             out.print(yaml);
             out.flush();
@@ -90,5 +99,12 @@ final class ProposeCases implements Callable<Integer> {
             DiagnosticText.write(diagnostics.all(), err);
             return ExitCode.CANNOT_WRITE;
         }
+    }
+
+    private Map<String, List<Example>> examples(Edition edition, List<Rule> rules) {
+        Examiner examiner = new Examiner(edition, options.asOf(), Examiner.USUAL_BUDGET);
+        Map<String, List<Example>> examples = new ConcurrentSkipListMap<>();
+        rules.parallelStream().forEach((Rule r) -> examples.put(r.id(), examiner.examples(r)));
+        return examples;
     }
 }

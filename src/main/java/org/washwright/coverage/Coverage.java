@@ -1,14 +1,10 @@
 package org.washwright.coverage;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.washwright.analysis.TestWords;
-import org.washwright.assessment.Outcome;
-import org.washwright.engine.Firing;
 import org.washwright.rule.Edition;
-import org.washwright.rule.Rule;
 
 /**
  * How a set of tasks exercised the rules of an edition.
@@ -23,30 +19,19 @@ public record Coverage(int tasks, List<RuleCoverage> rules) {
         rules = List.copyOf(rules);
     }
 
-    /** Counts over what an edition made of tasks. */
-    public static Coverage of(Edition edition, List<Outcome> outcomes) {
-        List<RuleCoverage> out = new ArrayList<>();
-        for (Rule rule : edition.rules()) {
-            TestCounter counter = new TestCounter(rule);
-            int fired = 0;
-            int undecided = 0;
-            for (Outcome outcome : outcomes) {
-                counter.count(outcome);
-                List<Firing> firings = outcome.of(rule.id());
-                if (firings.stream().anyMatch(Firing::certain)) {
-                    fired++;
-                } else if (!firings.isEmpty()) {
-                    undecided++;
-                }
-            }
-            out.add(new RuleCoverage(rule, fired, undecided, outcomes.size() - fired - undecided, counter.counts()));
-        }
-        return new Coverage(outcomes.size(), out);
-    }
-
     /** Rules that fired on at least one task. */
     public long fired() {
         return rules.stream().filter(r -> r.fired() > 0).count();
+    }
+
+    /** Rules that one change held back. */
+    public long heldBack() {
+        return rules.stream().filter(r -> r.heldBack().isPresent()).count();
+    }
+
+    /** Rules that read nothing but processes, so that no task can hold them back. */
+    public long readingProcessesAlone() {
+        return rules.stream().filter(RuleCoverage::readsProcessesAlone).count();
     }
 
     /** Comparisons in all. */
@@ -67,6 +52,8 @@ public record Coverage(int tasks, List<RuleCoverage> rules) {
         Map<String, Object> out = new TreeMap<>();
         out.put("tasks", tasks);
         out.put("rulesFired", fired());
+        out.put("rulesHeldBack", heldBack());
+        out.put("rulesOnProcessesAlone", readingProcessesAlone());
         out.put("conditions", tests());
         out.put("conditionsBothWays", bothWays());
         out.put("rules", rules.stream().map(r -> rule(r, edition)).toList());
@@ -79,6 +66,7 @@ public record Coverage(int tasks, List<RuleCoverage> rules) {
         one.put("fired", r.fired());
         one.put("undecided", r.undecided());
         one.put("failed", r.failed());
+        r.heldBack().ifPresent(pair -> one.put("heldBack", Map.of("fires", pair.fires(), "silent", pair.silent())));
         one.put(
                 "conditions",
                 r.tests().stream()

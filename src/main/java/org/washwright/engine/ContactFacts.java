@@ -23,17 +23,24 @@ import org.washwright.task.Value;
 final class ContactFacts {
 
     private final Edition edition;
+    private final Set<Contact> read;
     private final Map<String, Value> assumptions;
 
-    ContactFacts(Edition edition, Map<String, Value> assumptions) {
+    /**
+     * Meetings of one task.
+     *
+     * @param read the kinds of meeting to make, as {@link #read}
+     */
+    ContactFacts(Edition edition, Set<Contact> read, Map<String, Value> assumptions) {
         this.edition = edition;
+        this.read = read;
         this.assumptions = assumptions;
     }
 
     List<Fact> of(List<Fact> facts) {
         List<Fact> out = new ArrayList<>();
         List<Fact> processes = ofType(facts, FactTypes.PROCESS);
-        for (Contact contact : read()) {
+        for (Contact contact : read) {
             for (Fact other : ofType(facts, contact.group().factType())) {
                 processes.forEach(p -> out.add(meeting(contact, p, other)));
             }
@@ -41,8 +48,8 @@ final class ContactFacts {
         return out;
     }
 
-    /** Meetings that no rule reads would be made for nothing, in each of thousands of tasks. */
-    private Set<Contact> read() {
+    /** Meetings that some rule reads: the others would be made for nothing, in each of thousands of tasks. */
+    static Set<Contact> read(Edition edition) {
         Set<Contact> read = EnumSet.noneOf(Contact.class);
         edition.rules()
                 .forEach(r -> r.patterns()

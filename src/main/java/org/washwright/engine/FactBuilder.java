@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import org.washwright.catalogue.ProcessTerm;
 import org.washwright.catalogue.Setting;
 import org.washwright.document.Diagnostics;
@@ -11,6 +13,7 @@ import org.washwright.document.Message;
 import org.washwright.document.Place;
 import org.washwright.engine.derive.Derivation;
 import org.washwright.engine.derive.Derivations;
+import org.washwright.rule.Contact;
 import org.washwright.rule.Edition;
 import org.washwright.rule.FactType;
 import org.washwright.rule.FactTypes;
@@ -32,153 +35,45 @@ public final class FactBuilder {
     /** End of the id of the fact that stands for what an open list may still hold. */
     public static final String OPEN = "/*";
 
-    private final CleaningTask task;
     private final Edition edition;
-    private final Map<String, Value> assumptions;
-    private final Value asOf;
-    private final Diagnostics diagnostics;
-    private final List<Fact> facts = new ArrayList<>();
+    private final Map<String, Value> assumptions = new TreeMap<>();
+    private final List<FactDraft> processes;
+    private final Set<Contact> contacts;
 
-    private FactBuilder(
-            CleaningTask task, Edition edition, Map<String, Value> assumptions, Value asOf, Diagnostics diagnostics) {
-        this.task = task;
+    /** A builder for tasks by one edition, which reads once what the catalogue says. Safe for use by several threads at once. */
+    public FactBuilder(Edition edition) {
         this.edition = edition;
-        this.assumptions = assumptions;
-        this.asOf = asOf;
-        this.diagnostics = diagnostics;
+        edition.assumptions().forEach((id, a) -> assumptions.put(id, a.value()));
+        processes = edition.catalogue().leaves().stream().map(this::process).toList();
+        contacts = ContactFacts.read(edition);
     }
 
-    /** Builds the facts when nobody says for which date. */
+    /** Builds the facts of one task when nobody says for which date. */
     public static FactBase build(
             CleaningTask task, Edition edition, Map<String, Value> changed, Diagnostics diagnostics) {
-        return build(task, edition, changed, Value.UNKNOWN, diagnostics);
+        return new FactBuilder(edition).build(task, changed, Value.UNKNOWN, diagnostics);
     }
 
     /**
      * Builds the facts.
      *
      * @param task the task
-     * @param edition the edition
      * @param changed values of assumptions changed for this request, by id
      * @param asOf date the question is asked for, days since 1970-01-01
      * @param diagnostics takes contradictions between values
      */
-    public static FactBase build(
-            CleaningTask task, Edition edition, Map<String, Value> changed, Value asOf, Diagnostics diagnostics) {
-        Map<String, Value> assumptions = new java.util.TreeMap<>();
-        edition.assumptions().forEach((id, a) -> assumptions.put(id, a.value()));
-        assumptions.putAll(changed);
-        FactBuilder builder = new FactBuilder(task, edition, assumptions, asOf, diagnostics);
-        for (Group group : Group.values()) {
-            builder.group(group);
-        }
-        edition.catalogue().attributes().keySet().forEach(id -> builder.declared(id));
-        edition.catalogue().leaves().forEach(builder::process);
-        builder.facts.addAll(new ContactFacts(edition, assumptions).of(builder.facts));
-        return FactBase.of(builder.facts);
+    public FactBase build(CleaningTask task, Map<String, Value> changed, Value asOf, Diagnostics diagnostics) {
+        Map<String, Value> taken = new TreeMap<>(assumptions);
+        taken.putAll(changed);
+        return new Building(task, taken, asOf, diagnostics).all();
     }
 
-    private void group(Group group) {
-        CleaningTask.Entries entries = task.entries(group);
-        if (!group.isList()) {
-            boolean silent = entries.entries().isEmpty() && group.appliesOnlyWhenGiven();
-            facts.add(entry(group, group.key(), silent ? notApplicable(group) : task.single(group), true));
-            return;
-        }
-        for (int i = 0; i < entries.entries().size(); i++) {
-            facts.add(entry(group, group.key() + "/" + i, entries.entries().get(i), true));
-        }
-        if (entries.open()) {
-            facts.add(entry(group, group.key() + OPEN, Entry.EMPTY, false));
-        }
-    }
-
-    /** What silence says of a group that applies only when it is given. */
-    private static Entry notApplicable(Group group) {
-        Map<String, Given> given = new java.util.TreeMap<>();
-        group.attributes().stream()
-                .filter(a -> !a.computed())
-                .forEach(a -> given.put(a.name(), Given.of(Value.NOT_APPLICABLE, "/" + group.key() + " is left out")));
-        return new Entry(given);
-    }
-
-    private Fact entry(Group group, String id, Entry entry, boolean sure) {
-        FactType type = edition.types().type(group.factType()).orElseThrow();
-        FactDraft draft = new FactDraft(id, type);
-        for (Field field : type.fields().values()) {
-            if (field.property().isEmpty()
-                    && !group.attribute(field.name()).orElseThrow().computed()) {
-                given(draft, field, Optional.ofNullable(entry.given().get(field.name())));
-            }
-        }
-        draft.paths(edition.catalogue());
-        if (group == Group.SITE) {
-            Origin asked = asOf.isDefinite() ? new Origin(Origin.Kind.GIVEN, "/asOf", List.of(), "") : Origin.NONE;
-            draft.set(draft.field("asOf"), asOf, asked);
-        }
-        derive(Derivations.of(group), inputs(draft, entry, Optional.empty()));
-        return draft.fact(name(group, id, entry), sure);
-    }
-
-    private FormulaInputs inputs(FactDraft draft, Entry entry, Optional<Setting> setting) {
-        return new FormulaInputs(draft, entry, setting, facts, assumptions, task, edition.catalogue());
-    }
-
-    private void derive(List<Derivation> formulas, FormulaInputs inputs) {
-        FactDraft draft = inputs.draft();
-        for (Derivation d : formulas) {
-            Derivation.Computed computed = d.compute(inputs);
-            draft.set(draft.field(d.attribute()), computed.value(), Origin.computed(d.formula(), computed, d.source()));
-            computed.contradiction()
-                    .ifPresent(words ->
-                            diagnostics.add(Message.CONTRADICTION, new Place("-", 0, 0, "/" + draft.id()), words));
-        }
-    }
-
-    private static void given(FactDraft draft, Field field, Optional<Given> given) {
-        if (given.isEmpty()) {
-            draft.set(field, Value.UNKNOWN, Origin.NONE);
-            return;
-        }
-        Given g = given.get();
-        Origin origin = g.treePath().isEmpty()
-                ? new Origin(Origin.Kind.GIVEN, g.pointer(), List.of(), "")
-                : g.overruled()
-                        ? new Origin(Origin.Kind.GIVEN, g.pointer() + "; overrules " + g.treePath(), List.of(), "")
-                        : new Origin(Origin.Kind.TREE, g.treePath(), List.of(), "");
-        draft.set(field, g.value(), origin);
-    }
-
-    private String name(Group group, String id, Entry entry) {
-        if (id.endsWith(OPEN)) {
-            return "a further " + group.label();
-        }
-        if (!group.isList()) {
-            return "the " + group.label();
-        }
-        Value first = entry.value(group.attributes().get(0).name());
-        FieldType type = group.attributes().get(0).type();
-        return first instanceof Value.OneOf o && type instanceof FieldType.TermType t
-                ? FactDraft.names(edition.catalogue(), t.kind(), o.terms())
-                : group.label() + " " + (Integer.parseInt(id.substring(id.indexOf('/') + 1)) + 1);
-    }
-
-    private void declared(String id) {
-        FactType type = edition.types().type(FactTypes.declared(id)).orElseThrow();
-        FactDraft draft = new FactDraft("attributes/" + id, type);
-        given(
-                draft,
-                type.field("value").orElseThrow(),
-                Optional.ofNullable(task.declared().get(id)));
-        draft.paths(edition.catalogue());
-        facts.add(draft.fact(edition.catalogue().attributes().get(id).label(), true));
-    }
-
-    private void process(ProcessTerm p) {
-        FactType type = edition.types().type(FactTypes.PROCESS).orElseThrow();
-        FactDraft draft = new FactDraft(PROCESS + p.id(), type);
+    /** What the catalogue alone says of a process. */
+    private FactDraft process(ProcessTerm p) {
+        FactDraft draft = new FactDraft(
+                PROCESS + p.id(), edition.types().type(FactTypes.PROCESS).orElseThrow());
         Origin self = new Origin(Origin.Kind.CATALOGUE, p.term().name(), List.of(), "");
-        for (Field field : type.fields().values()) {
+        for (Field field : draft.fields()) {
             if (field.name().equals("id")) {
                 draft.set(field, Value.term(p.id()), self);
             } else if (field.name().equals("node")) {
@@ -192,11 +87,143 @@ public final class FactBuilder {
             }
         }
         draft.paths(edition.catalogue());
-        derive(Derivations.ofProcess(), inputs(draft, Entry.EMPTY, Optional.of(p.setting())));
-        facts.add(draft.fact(p.term().name(), true));
+        return draft;
     }
 
     private static boolean isFigure(Field field) {
         return ProcessFigures.ALL.stream().anyMatch(a -> a.name().equals(field.name()));
+    }
+
+    /** The facts of one task in the making. */
+    private final class Building {
+        private final CleaningTask task;
+        private final Map<String, Value> taken;
+        private final Value asOf;
+        private final Diagnostics diagnostics;
+        private final List<Fact> facts = new ArrayList<>();
+
+        Building(CleaningTask task, Map<String, Value> taken, Value asOf, Diagnostics diagnostics) {
+            this.task = task;
+            this.taken = taken;
+            this.asOf = asOf;
+            this.diagnostics = diagnostics;
+        }
+
+        FactBase all() {
+            for (Group group : Group.values()) {
+                group(group);
+            }
+            edition.catalogue().attributes().keySet().forEach(this::declared);
+            processes.forEach(this::process);
+            facts.addAll(new ContactFacts(edition, contacts, taken).of(facts));
+            return FactBase.of(facts);
+        }
+
+        private void group(Group group) {
+            CleaningTask.Entries entries = task.entries(group);
+            if (!group.isList()) {
+                boolean silent = entries.entries().isEmpty() && group.appliesOnlyWhenGiven();
+                facts.add(entry(group, group.key(), silent ? notApplicable(group) : task.single(group), true));
+                return;
+            }
+            for (int i = 0; i < entries.entries().size(); i++) {
+                facts.add(entry(group, group.key() + "/" + i, entries.entries().get(i), true));
+            }
+            if (entries.open()) {
+                facts.add(entry(group, group.key() + OPEN, Entry.EMPTY, false));
+            }
+        }
+
+        /** What silence says of a group that applies only when it is given. */
+        private Entry notApplicable(Group group) {
+            Map<String, Given> given = new TreeMap<>();
+            group.attributes().stream()
+                    .filter(a -> !a.computed())
+                    .forEach(a ->
+                            given.put(a.name(), Given.of(Value.NOT_APPLICABLE, "/" + group.key() + " is left out")));
+            return new Entry(given);
+        }
+
+        private Fact entry(Group group, String id, Entry entry, boolean sure) {
+            FactType type = edition.types().type(group.factType()).orElseThrow();
+            FactDraft draft = new FactDraft(id, type);
+            for (Field field : type.fields().values()) {
+                if (field.property().isEmpty()
+                        && !group.attribute(field.name()).orElseThrow().computed()) {
+                    given(draft, field, Optional.ofNullable(entry.given().get(field.name())));
+                }
+            }
+            draft.paths(edition.catalogue());
+            if (group == Group.SITE) {
+                Origin asked = asOf.isDefinite() ? new Origin(Origin.Kind.GIVEN, "/asOf", List.of(), "") : Origin.NONE;
+                draft.set(draft.field("asOf"), asOf, asked);
+            }
+            derive(Derivations.of(group), inputs(draft, entry, Optional.empty()));
+            return draft.fact(name(group, id, entry), sure);
+        }
+
+        private FormulaInputs inputs(FactDraft draft, Entry entry, Optional<Setting> setting) {
+            return new FormulaInputs(draft, entry, setting, facts, taken, task, edition.catalogue());
+        }
+
+        private void derive(List<Derivation> formulas, FormulaInputs inputs) {
+            FactDraft draft = inputs.draft();
+            for (Derivation d : formulas) {
+                Derivation.Computed computed = d.compute(inputs);
+                draft.set(
+                        draft.field(d.attribute()),
+                        computed.value(),
+                        Origin.computed(d.formula(), computed, d.source()));
+                computed.contradiction()
+                        .ifPresent(words ->
+                                diagnostics.add(Message.CONTRADICTION, new Place("-", 0, 0, "/" + draft.id()), words));
+            }
+        }
+
+        private void given(FactDraft draft, Field field, Optional<Given> given) {
+            if (given.isEmpty()) {
+                draft.set(field, Value.UNKNOWN, Origin.NONE);
+                return;
+            }
+            Given g = given.get();
+            Origin origin = g.treePath().isEmpty()
+                    ? new Origin(Origin.Kind.GIVEN, g.pointer(), List.of(), "")
+                    : g.overruled()
+                            ? new Origin(Origin.Kind.GIVEN, g.pointer() + "; overrules " + g.treePath(), List.of(), "")
+                            : new Origin(Origin.Kind.TREE, g.treePath(), List.of(), "");
+            draft.set(field, g.value(), origin);
+        }
+
+        private String name(Group group, String id, Entry entry) {
+            if (id.endsWith(OPEN)) {
+                return "a further " + group.label();
+            }
+            if (!group.isList()) {
+                return "the " + group.label();
+            }
+            Value first = entry.value(group.attributes().get(0).name());
+            FieldType type = group.attributes().get(0).type();
+            return first instanceof Value.OneOf o && type instanceof FieldType.TermType t
+                    ? FactDraft.names(edition.catalogue(), t.kind(), o.terms())
+                    : group.label() + " " + (Integer.parseInt(id.substring(id.indexOf('/') + 1)) + 1);
+        }
+
+        private void declared(String id) {
+            FactType type = edition.types().type(FactTypes.declared(id)).orElseThrow();
+            FactDraft draft = new FactDraft("attributes/" + id, type);
+            given(
+                    draft,
+                    type.field("value").orElseThrow(),
+                    Optional.ofNullable(task.declared().get(id)));
+            draft.paths(edition.catalogue());
+            facts.add(draft.fact(edition.catalogue().attributes().get(id).label(), true));
+        }
+
+        private void process(FactDraft known) {
+            FactDraft draft = known.copy();
+            ProcessTerm term = edition.catalogue().processes().get(draft.id().substring(PROCESS.length()));
+            derive(Derivations.ofProcess(), inputs(draft, Entry.EMPTY, Optional.of(term.setting())));
+            facts.add(draft.fact(term.term().name(), true));
+        }
     }
 }

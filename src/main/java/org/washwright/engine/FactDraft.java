@@ -1,5 +1,6 @@
 package org.washwright.engine;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -23,6 +24,18 @@ final class FactDraft {
         this.type = type;
         this.values = new Value[type.fields().size()];
         this.origins = new Origin[values.length];
+    }
+
+    /** A draft of its own with the same values. */
+    FactDraft copy() {
+        FactDraft copy = new FactDraft(id, type);
+        System.arraycopy(values, 0, copy.values, 0, values.length);
+        System.arraycopy(origins, 0, copy.origins, 0, origins.length);
+        return copy;
+    }
+
+    Collection<Field> fields() {
+        return type.fields().values();
     }
 
     void set(Field field, Value value, Origin origin) {
@@ -53,31 +66,43 @@ final class FactDraft {
 
     /** Fills the fields behind a dot from the catalogue. */
     void paths(Catalogue catalogue) {
-        for (Field field : type.fields().values()) {
-            if (!field.property().isEmpty()) {
-                Field base = type.field(field.attribute()).orElseThrow();
-                String kind = ((FieldType.TermType) base.type()).kind();
-                Value value = values[base.slot()];
-                set(
-                        field,
-                        property(catalogue, kind, value, field.property()),
-                        origin(catalogue, kind, base, value, field));
+        int last = -1;
+        Origin unsourced = Origin.NONE;
+        for (Field field : fields()) {
+            if (field.property().isEmpty()) {
+                continue;
             }
+            Field base = type.field(field.attribute()).orElseThrow();
+            String kind = ((FieldType.TermType) base.type()).kind();
+            Value value = values[base.slot()];
+            // Fields behind the same dot stand together, and mostly share an origin.
+            if (base.slot() != last) {
+                unsourced = origin(catalogue, kind, base, value);
+                last = base.slot();
+            }
+            set(
+                    field,
+                    property(catalogue, kind, value, field.property()),
+                    unsourced.by(sources(catalogue, kind, value, field.property())));
         }
     }
 
-    private Origin origin(Catalogue catalogue, String kind, Field base, Value value, Field field) {
-        SortedSet<String> sources = new TreeSet<>();
-        String detail = "";
-        if (value instanceof Value.OneOf o) {
-            detail = names(catalogue, kind, o.terms());
-            o.terms()
-                    .forEach(t -> catalogue
-                            .term(kind, t)
-                            .map(x -> x.sources().get(field.property()))
-                            .ifPresent(sources::add));
+    private Origin origin(Catalogue catalogue, String kind, Field base, Value value) {
+        String detail = value instanceof Value.OneOf o ? names(catalogue, kind, o.terms()) : "";
+        return new Origin(Origin.Kind.CATALOGUE, detail, List.of(id + "/" + base.name()), "");
+    }
+
+    private static String sources(Catalogue catalogue, String kind, Value value, String property) {
+        if (!(value instanceof Value.OneOf o)) {
+            return "";
         }
-        return new Origin(Origin.Kind.CATALOGUE, detail, List.of(id + "/" + base.name()), String.join("; ", sources));
+        SortedSet<String> sources = new TreeSet<>();
+        o.terms()
+                .forEach(t -> catalogue
+                        .term(kind, t)
+                        .map(x -> x.sources().get(property))
+                        .ifPresent(sources::add));
+        return String.join("; ", sources);
     }
 
     Fact fact(String name, boolean sure) {
@@ -92,6 +117,12 @@ final class FactDraft {
     private static Value property(Catalogue catalogue, String kind, Value term, String property) {
         if (!(term instanceof Value.OneOf o)) {
             return term instanceof Value.NotApplicable ? Value.NOT_APPLICABLE : Value.UNKNOWN;
+        }
+        if (o.terms().size() == 1) {
+            return catalogue
+                    .term(kind, o.terms().first())
+                    .map(x -> x.property(property))
+                    .orElse(Value.UNKNOWN);
         }
         List<Value> all = o.terms().stream()
                 .map(t -> catalogue.term(kind, t).map(x -> x.property(property)).orElse(Value.UNKNOWN))

@@ -49,6 +49,11 @@ public record Origin(
         return new Origin(Kind.COMPUTED, formula, computed.inputs(), computed.further(), source, computed.warnings());
     }
 
+    /** The same origin by a source; without one, the same origin. */
+    Origin by(String citation) {
+        return citation.isEmpty() ? this : new Origin(kind, detail, inputs, further, citation, warnings);
+    }
+
     /** Keeps copies. */
     public Origin {
         inputs = List.copyOf(inputs);

@@ -1,7 +1,9 @@
 package org.washwright.line;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.washwright.catalogue.ProcessTerm;
 import org.washwright.engine.FactBase;
 import org.washwright.engine.Firing;
@@ -18,7 +20,7 @@ public final class Composer {
     private final Edition edition;
     private final Inference lineRules;
     private final FactBase facts;
-    private final List<Firing> taskFirings;
+    private final Map<String, List<Firing>> taskFirings;
     private final Firings resolver;
 
     /**
@@ -31,8 +33,24 @@ public final class Composer {
         this.edition = edition;
         this.lineRules = lineRules;
         this.facts = facts;
-        this.taskFirings = taskFirings;
+        this.taskFirings = byProcess(taskFirings);
         this.resolver = new Firings(edition);
+    }
+
+    /** Firings by the processes that their findings concern: most concern few, and every process is composed. */
+    private static Map<String, List<Firing>> byProcess(List<Firing> firings) {
+        Map<String, List<Firing>> out = new HashMap<>();
+        for (Firing firing : firings) {
+            firing.findings().stream()
+                    .flatMap(f -> f.targets().stream())
+                    .distinct()
+                    .forEach(p -> out.computeIfAbsent(p, k -> new ArrayList<>()).add(firing));
+        }
+        return out;
+    }
+
+    private <E extends Effect> List<Evidence<E>> ofTask(ProcessTerm process, Class<E> kind) {
+        return Evidence.about(process.id(), taskFirings.getOrDefault(process.id(), List.of()), kind);
     }
 
     /**
@@ -41,7 +59,7 @@ public final class Composer {
      * @param firstFiring number of the first firing of line rules on it
      */
     public ProcessLine compose(ProcessTerm process, int firstFiring) {
-        List<Evidence<Effect.RuleOut>> out = Evidence.about(process.id(), taskFirings, Effect.RuleOut.class);
+        List<Evidence<Effect.RuleOut>> out = ofTask(process, Effect.RuleOut.class);
         List<Verdict> refusals = new ArrayList<>();
         out.stream().filter(e -> e.certain() && isMain(e)).forEach(e -> refusals.add(verdict("", e)));
         if (!refusals.isEmpty()) {
@@ -49,7 +67,7 @@ public final class Composer {
         }
         StageFacts stageFacts = new StageFacts(edition.types(), process);
         Sequence sequence = new Sequence(edition.catalogue());
-        Evidence.about(process.id(), taskFirings, Effect.Require.class).forEach(sequence::add);
+        ofTask(process, Effect.Require.class).forEach(sequence::add);
         LineRun run = new LineRun(lineRules, resolver, facts, process, stageFacts, sequence, firstFiring);
         List<Firing> lineFirings = run.settle();
         ProcessLine judged = judge(process, sequence, stageFacts, lineFirings, out);
@@ -101,7 +119,7 @@ public final class Composer {
                                 "May need a further stage, "
                                         + s.stage().orElseThrow().term().name() + ". ",
                                 e))));
-        List<Evidence<Effect.Limit>> limits = Evidence.about(process.id(), taskFirings, Effect.Limit.class);
+        List<Evidence<Effect.Limit>> limits = ofTask(process, Effect.Limit.class);
         limits.addAll(Evidence.about(process.id(), lineFirings, Effect.Limit.class));
         Windows windows = new Windows(edition.catalogue(), process, limits);
         List<PlacedStage> placed =

@@ -16,13 +16,13 @@ import java.util.function.IntConsumer;
 import org.washwright.analysis.Examination;
 import org.washwright.analysis.Examiner;
 import org.washwright.assessment.Assessor;
-import org.washwright.assessment.Outcome;
 import org.washwright.assessment.RefusedTask;
 import org.washwright.assessment.Wishes;
 import org.washwright.cases.Case;
 import org.washwright.cases.CaseResult;
 import org.washwright.cases.CaseRunner;
 import org.washwright.coverage.Coverage;
+import org.washwright.coverage.CoverageCount;
 import org.washwright.engine.sweep.SweepInference;
 import org.washwright.grid.Grid;
 import org.washwright.problem.Conflict;
@@ -95,19 +95,17 @@ class Checkings {
     Coverage coverage(UUID workspace, UUID id) {
         Reading reading = reading(workspace, id);
         Assessor assessor = assessor(reading);
-        List<Outcome> outcomes = reading.checks().cases().stream()
-                .map(c -> outcome(assessor, c))
-                .flatMap(Optional::stream)
-                .toList();
-        return Coverage.of(assessor.edition(), outcomes);
+        CoverageCount count = new CoverageCount(assessor.edition());
+        reading.checks().cases().forEach(c -> add(assessor, c, count));
+        return count.coverage();
     }
 
-    /** A case whose task is refused fails when it is run; it covers nothing. */
-    private Optional<Outcome> outcome(Assessor assessor, Case c) {
+    private void add(Assessor assessor, Case c, CoverageCount count) {
+        String date = c.asOf().orElse(today());
         try {
-            return Optional.of(assessor.outcome(c.task(), Wishes.on(c.asOf().orElse(today()))));
-        } catch (RefusedTask e) {
-            return Optional.empty();
+            count.add(c.id(), c.task(), date, assessor.outcome(c.task(), Wishes.on(date)));
+        } catch (RefusedTask covered) {
+            // A case whose task is refused fails when it is run, with what is wrong; it covers nothing.
         }
     }
 

@@ -18,7 +18,7 @@ final class Work<T> {
 
     void run(Function<IntConsumer, T> task) {
         try {
-            result = task.apply(n -> done = n);
+            result = task.apply(n -> done = Math.max(done, n));
         } catch (RuntimeException e) {
             failure = e;
         }

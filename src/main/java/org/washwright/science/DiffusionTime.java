@@ -41,7 +41,7 @@ public final class DiffusionTime {
         return Estimate.of(value)
                 .warnIf(
                         depth > DEEPEST,
-                        "Diffusion alone is reckoned for holes up to 100 mm deep, not for " + Need.text(depth * 1e3)
-                                + " mm: warmth and movement stir the liquid there");
+                        () -> "Diffusion alone is reckoned for holes up to 100 mm deep, not for "
+                                + Need.text(depth * 1e3) + " mm: warmth and movement stir the liquid there");
     }
 }

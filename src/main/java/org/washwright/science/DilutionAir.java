@@ -64,11 +64,11 @@ public final class DilutionAir {
     private static Estimate warned(Estimate estimate, double limit, double mixingFactor) {
         return estimate.warnIf(
                         limit < LOWEST_LIMIT,
-                        "Dilution is meant for limits of 100 ppm and more, not for " + Need.text(limit * 1e6)
+                        () -> "Dilution is meant for limits of 100 ppm and more, not for " + Need.text(limit * 1e6)
                                 + " ppm: enclose the source and extract at it")
                 .warnIf(
                         mixingFactor > HIGHEST_FACTOR,
-                        "Mixing factors run from 1 to 10, not to " + Need.text(mixingFactor)
+                        () -> "Mixing factors run from 1 to 10, not to " + Need.text(mixingFactor)
                                 + ": where air mixes that badly, extract at the source");
     }
 }

@@ -3,6 +3,7 @@ package org.washwright.science;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;
+import java.util.function.Supplier;
 
 /**
  * What a correlation gives: a number, and in a practitioner's words what stands against trusting it.
@@ -39,6 +40,11 @@ public record Estimate(double value, List<String> warnings) {
     /** The same value, with this warning when the condition holds. */
     Estimate warnIf(boolean condition, String sentence) {
         return condition ? warn(sentence) : this;
+    }
+
+    /** The same, where the words take work that is mostly not needed. */
+    Estimate warnIf(boolean condition, Supplier<String> sentence) {
+        return condition ? warn(sentence.get()) : this;
     }
 
     /** Another value under the same warnings: what was computed from an uncertain number is no surer. */

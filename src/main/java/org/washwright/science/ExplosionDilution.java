@@ -92,11 +92,11 @@ public final class ExplosionDilution {
     private static Estimate warned(Estimate estimate, double fraction, double processTemperature) {
         return estimate.warnIf(
                         fraction > STEADY,
-                        "Usual is a quarter of the lower explosion limit at most, not " + Need.text(fraction)
+                        () -> "Usual is a quarter of the lower explosion limit at most, not " + Need.text(fraction)
                                 + " of it: more needs gas warning and a competent person's word")
                 .warnIf(
                         processTemperature > TOO_HOT,
-                        "The factor 0.7 covers warm drying, not "
+                        () -> "The factor 0.7 covers warm drying, not "
                                 + Need.text(processTemperature, Dimension.TEMPERATURE)
                                 + ": ask for the explosion limit at that temperature");
     }

@@ -30,8 +30,8 @@ public final class GasVolume {
         return Estimate.of(GAS_CONSTANT * temperature / pressure)
                 .warnIf(
                         pressure > COMPRESSED,
-                        "The ideal gas law is meant for gas near ambient pressure, not for " + Need.text(pressure / 1e5)
-                                + " bar");
+                        () -> "The ideal gas law is meant for gas near ambient pressure, not for "
+                                + Need.text(pressure / 1e5) + " bar");
     }
 
     /**

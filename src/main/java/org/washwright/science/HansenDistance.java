@@ -65,7 +65,8 @@ public final class HansenDistance {
         return plausible(plausible(Estimate.of(red), solvent), material)
                 .warnIf(
                         red > FAR,
-                        "A RED of " + Need.text(red) + " only says that solvent and material have nothing in common");
+                        () -> "A RED of " + Need.text(red)
+                                + " only says that solvent and material have nothing in common");
     }
 
     private static Estimate plausible(Estimate estimate, HansenParameters of) {

@@ -28,7 +28,7 @@ public final class JurinRise {
         return Estimate.of(2 * surfaceTension * StrictMath.cos(contactAngle) / (density * GRAVITY * radius))
                 .warnIf(
                         radius > length,
-                        "Jurin's height holds for bores narrower than the capillary length of "
+                        () -> "Jurin's height holds for bores narrower than the capillary length of "
                                 + Need.text(length * 1e3) + " mm in radius, not for " + Need.text(radius * 1e3)
                                 + " mm");
     }

@@ -55,9 +55,10 @@ final class Need {
     /** The estimate, with a warning when x lies outside the range in which what was said holds. */
     static Estimate within(
             Estimate estimate, double x, double low, double high, Dimension dimension, String whatHolds) {
+        boolean inside = x >= low && x <= high;
         return estimate.warnIf(
-                !(x >= low && x <= high),
-                whatHolds + " from " + text(low, dimension) + " to " + text(high, dimension) + ", not at "
+                !inside,
+                () -> whatHolds + " from " + text(low, dimension) + " to " + text(high, dimension) + ", not at "
                         + text(x, dimension));
     }
 

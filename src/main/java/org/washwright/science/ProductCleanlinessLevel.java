@@ -49,7 +49,7 @@ public final class ProductCleanlinessLevel {
         return warned(number / basis.area(), level, x)
                 .warnIf(
                         x > level * (1 + 1e-9),
-                        "At level " + Need.text(level) + " less than one particle is larger than " + Need.text(x)
+                        () -> "At level " + Need.text(level) + " less than one particle is larger than " + Need.text(x)
                                 + " µm on the reference area: count on more area");
     }
 
@@ -83,9 +83,9 @@ public final class ProductCleanlinessLevel {
         return Estimate.of(value)
                 .warnIf(
                         micrometres < 1,
-                        "The cleanliness law holds from 1 µm, not at " + Need.text(micrometres)
+                        () -> "The cleanliness law holds from 1 µm, not at " + Need.text(micrometres)
                                 + " µm: below its peak it falls again")
-                .warnIf(level > HIGHEST, "Cleanliness levels run from 1 to 1000, not to " + Need.text(level));
+                .warnIf(level > HIGHEST, () -> "Cleanliness levels run from 1 to 1000, not to " + Need.text(level));
     }
 
     private static double square(double number) {

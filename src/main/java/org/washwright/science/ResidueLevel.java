@@ -101,7 +101,7 @@ public enum ResidueLevel {
         return Estimate.of(thickness)
                 .warnIf(
                         thickness > THICKEST,
-                        "A residue " + Need.text(thickness * 1e3)
+                        () -> "A residue " + Need.text(thickness * 1e3)
                                 + " mm thick is no film but a layer: scrape or drain first");
     }
 }

@@ -94,7 +94,7 @@ public final class RoomConcentration {
         return Estimate.of(StrictMath.min(1, share))
                 .warnIf(
                         share > THIN,
-                        "The purge formula holds for thin mixtures up to 10 % of the air, not for "
+                        () -> "The purge formula holds for thin mixtures up to 10 % of the air, not for "
                                 + Need.text(StrictMath.min(1, share) * 100) + " %: nobody may be in such air");
     }
 }

@@ -25,7 +25,7 @@ public final class SaturatedVapour {
         return Estimate.of(StrictMath.min(1, vapourPressure / ambientPressure))
                 .warnIf(
                         vapourPressure >= ambientPressure,
-                        "The liquid boils: its vapour pressure of "
+                        () -> "The liquid boils: its vapour pressure of "
                                 + Need.text(vapourPressure, Dimension.LOW_PRESSURE) + " reaches the ambient "
                                 + Need.text(ambientPressure, Dimension.LOW_PRESSURE));
     }

@@ -28,7 +28,7 @@ public final class TrappedAir {
         return Estimate.of(pressed / (ambientPressure + pressed))
                 .warnIf(
                         depth > DEEPEST,
-                        "Trapped air is reckoned for baths up to 10 m deep, not for " + Need.text(depth) + " m")
+                        () -> "Trapped air is reckoned for baths up to 10 m deep, not for " + Need.text(depth) + " m")
                 .warnIf(
                         density * JurinRise.GRAVITY * depth + capillaryPressure < 0,
                         "The bath does not wet the hole, and its depth does not press it in: nothing fills");

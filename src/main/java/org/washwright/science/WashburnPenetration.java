@@ -64,7 +64,7 @@ public final class WashburnPenetration {
                         "Washburn's creeping flow holds for radii")
                 .warnIf(
                         speed <= 0,
-                        "A liquid with a contact angle of " + Need.text(StrictMath.toDegrees(contactAngle))
+                        () -> "A liquid with a contact angle of " + Need.text(StrictMath.toDegrees(contactAngle))
                                 + "° is not drawn in: it needs pressure, vacuum or a wetting agent");
     }
 }

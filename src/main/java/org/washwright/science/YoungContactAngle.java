@@ -47,10 +47,11 @@ public final class YoungContactAngle {
         return Estimate.of(StrictMath.acos(StrictMath.max(-1, StrictMath.min(1, cosine))))
                 .warnIf(
                         cosine > 1,
-                        "The liquid spreads by itself: the balance asks for a cosine of " + Need.text(cosine)
+                        () -> "The liquid spreads by itself: the balance asks for a cosine of " + Need.text(cosine)
                                 + ", and no angle remains")
                 .warnIf(
                         cosine < -1,
-                        "The liquid draws back altogether: the balance asks for a cosine of " + Need.text(cosine));
+                        () -> "The liquid draws back altogether: the balance asks for a cosine of "
+                                + Need.text(cosine));
     }
 }

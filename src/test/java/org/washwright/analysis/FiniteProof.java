@@ -62,7 +62,7 @@ final class FiniteProof {
     private Optional<String> same(FactType type, Condition.Test a, Condition.Test b) {
         int looked = 0;
         for (CleaningTask task : tasks(type)) {
-            FactBase facts = FactBuilder.build(task, edition, Map.of(), Value.UNKNOWN, new Diagnostics());
+            FactBase facts = new FactBuilder(edition).build(task, Map.of(), Value.UNKNOWN, new Diagnostics());
             for (Fact fact : facts.all()) {
                 if (!fact.type().equals(type) || fact.id().endsWith(FactBuilder.OPEN)) {
                     continue;

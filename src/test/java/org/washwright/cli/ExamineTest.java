@@ -87,6 +87,27 @@ class ExamineTest {
     }
 
     @Test
+    void what_the_cases_lack_is_proposed_by_one_change_to_one_of_them_and_then_nothing_is_lacking() throws IOException {
+        String cases = "cases:\n  - id: hard\n    title: Hard steel\n    basis: common practice\n"
+                + "    task: {title: t, materials: [{hardness: 45 HRC}]}\n    expect: {fires: [A]}\n";
+        Path file = folder.resolve("lacking.yaml");
+        assertEquals(
+                ExitCode.OK,
+                run("propose-cases", edition("cases/hard.yaml", cases), "--missing", "--out", file.toString()));
+        String proposed = Files.readString(file);
+        assertTrue(proposed.contains("change: {of: hard, set: {/materials/0/hardness: "), proposed);
+        String both = edition("cases/hard.yaml", cases, "cases/lacking.yaml", proposed);
+        assertEquals(ExitCode.OK, run("cases", both), () -> out.toString() + err);
+        assertEquals(ExitCode.OK, run("coverage", both, "--json"));
+        JsonNode json = new ObjectMapper()
+                .readTree(out.toString().substring(out.toString().indexOf("\n{") + 1));
+        assertEquals(2, json.get("rulesHeldBack").asInt());
+        assertEquals(json.get("conditions"), json.get("conditionsBothWays"));
+        assertEquals(ExitCode.OK, run("propose-cases", both, "--missing"));
+        assertTrue(out.toString().endsWith("cases: []\n"), out::toString);
+    }
+
+    @Test
     void coverage_is_counted_over_the_tasks_named_and_a_wrong_one_is_told() throws IOException {
         Files.writeString(folder.resolve("t.yaml"), "title: t\nmaterials: [{hardness: 35 HRC}]\n");
         assertEquals(

@@ -4,15 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.washwright.assessment.Assessor;
 import org.washwright.assessment.Wishes;
+import org.washwright.cases.Flips;
 import org.washwright.engine.ReferenceInterpreter;
 import org.washwright.generate.SmallEdition;
 import org.washwright.generate.Starter;
 import org.washwright.rule.Edition;
+import org.washwright.task.CleaningTask;
 
 /** The numbers follow by hand from the tasks of each test. */
 class CoverageTest {
@@ -22,16 +24,16 @@ class CoverageTest {
                     + "$m : Material(hardness >= \"31 HRC\", substrate == \"substrate-a\")\nSoil(kind == \"soil-a\")\n"
                     + "then\ncaution(\"hazard-a\", \"So.\");\nend\n");
 
+    private static final String DATE = "2026-11-25";
+
     private static RuleCoverage of(String... tasks) {
         Assessor assessor = Assessor.of(EDITION, ReferenceInterpreter.factory());
-        return Coverage.of(
-                        EDITION,
-                        Arrays.stream(tasks)
-                                .map(t -> assessor.outcome(
-                                        Starter.task(EDITION, "title: t\n" + t), Wishes.on("2026-11-25")))
-                                .toList())
-                .rules()
-                .get(0);
+        CoverageCount count = new CoverageCount(EDITION);
+        for (int i = 0; i < tasks.length; i++) {
+            CleaningTask task = Starter.task(EDITION, "title: t\n" + tasks[i]);
+            count.add("task-" + (i + 1), task, DATE, assessor.outcome(task, Wishes.on(DATE)));
+        }
+        return count.coverage().rules().get(0);
     }
 
     private static List<Long> counts(TestCoverage t) {
@@ -62,10 +64,25 @@ class CoverageTest {
     }
 
     @Test
-    void a_rule_seen_both_ways_in_all_its_conditions_is_complete() {
-        assertTrue(of(
-                        "materials: [{hardness: 40 HRC, substrate: substrate-a}]\nsoils: [soil-a, soil-b]\n",
-                        "materials: [{hardness: 20 HRC, substrate: substrate-b}]\nsoils: [soil-a]\n")
-                .isComplete());
+    void a_rule_seen_both_ways_in_all_its_conditions_and_held_back_by_one_change_is_complete() {
+        String fires = "materials: [{hardness: 40 HRC, substrate: substrate-a}]\nsoils: [soil-a, soil-b]\n";
+        String twoChanges = "materials: [{hardness: 20 HRC, substrate: substrate-b}]\nsoils: [soil-a, soil-b]\n";
+        String oneChange = "materials: [{hardness: 20 HRC, substrate: substrate-a}]\nsoils: [soil-a, soil-b]\n";
+        RuleCoverage partly = of(fires, twoChanges);
+        assertEquals(Optional.empty(), partly.heldBack());
+        assertFalse(partly.isComplete());
+        RuleCoverage whole = of(fires, twoChanges, oneChange);
+        assertEquals(Optional.of(new Flips.Pair("task-1", "task-3")), whole.heldBack());
+        assertTrue(whole.isComplete());
+    }
+
+    @Test
+    void one_entry_less_is_one_change_and_two_changes_are_not() {
+        String fires = "materials: [{hardness: 40 HRC, substrate: substrate-a}]\nsoils: [soil-b, soil-a]\n";
+        String less = "materials: [{hardness: 40 HRC, substrate: substrate-a}]\nsoils: [soil-b]\n";
+        String other = "materials: []\nsoils: [soil-a]\n";
+        assertEquals(
+                Optional.of(new Flips.Pair("task-1", "task-2")), of(fires, less).heldBack());
+        assertEquals(Optional.empty(), of(fires, other).heldBack());
     }
 }

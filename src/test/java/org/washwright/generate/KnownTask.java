@@ -44,7 +44,8 @@ public final class KnownTask {
     public static List<Fact> facts(Random random, Edition edition) {
         CleaningTask task = new KnownTask(random, edition).task();
         Diagnostics diagnostics = new Diagnostics();
-        List<Fact> facts = FactBuilder.build(task, edition, Map.of(), Value.number(ASKED), diagnostics)
+        List<Fact> facts = new FactBuilder(edition)
+                .build(task, Map.of(), Value.number(ASKED), diagnostics)
                 .all();
         if (diagnostics.hasErrors()) {
             throw new AssertionError(diagnostics.all().toString());
