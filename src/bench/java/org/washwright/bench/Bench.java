@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -46,6 +47,7 @@ public final class Bench {
                 case "starter" -> starter();
                 case "compile" -> compile();
                 case "memory" -> memory();
+                case "editions" -> editions();
                 default -> throw new IllegalArgumentException("no part of the benchmark: " + part);
             }
         }
@@ -117,6 +119,32 @@ public final class Bench {
             double[] r = median(CompileCost.class, List.of(String.valueOf(rules)), 1);
             print("| %d | %.1f | %.1f | %.2f (%.0f) | %.2f | %.3f | %.3f |",
                     rules, r[0], r[1], r[2], r[5], r[3], r[4], r[2] / r[0]);
+        }
+        print("");
+    }
+
+    /** The first of two or more editions is the baseline; all answer the same tasks. */
+    private static void editions() throws IOException, InterruptedException {
+        List<String> folders = List.of(System.getProperty("bench.editions").split(","));
+        String tasks = System.getProperty("bench.tasks", "demo-data/tasks");
+        Map<String, List<double[]>> all = new LinkedHashMap<>();
+        for (int turn = 0; turn < TURNS; turn++) {
+            for (String folder : folders) {
+                all.computeIfAbsent(folder, k -> new ArrayList<>()).add(run(EditionCost.class, List.of(folder, tasks)));
+            }
+        }
+        print("## Editions on the same tasks\n");
+        print("| edition | rules | processes | tasks | rules alone, µs a task | ns a rule and process | ratio "
+                + "| whole answer, µs a task | ns a rule and process | ratio |");
+        print("|---|---|---|---|---|---|---|---|---|---|");
+        double[] base = median(all.get(folders.get(0)));
+        for (String folder : folders) {
+            double[] r = median(all.get(folder));
+            double size = r[2] * r[3];
+            double baseSize = base[2] * base[3];
+            print("| %s | %.0f | %.0f | %.0f | %.0f | %.2f | %.2f | %.0f | %.1f | %.2f |",
+                    folder, r[2], r[3], r[4], r[0], r[0] * 1e3 / size, r[0] / size / (base[0] / baseSize),
+                    r[1], r[1] * 1e3 / size, r[1] / size / (base[1] / baseSize));
         }
         print("");
     }
