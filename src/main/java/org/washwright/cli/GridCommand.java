@@ -5,10 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.washwright.document.Diagnostics;
 import org.washwright.exchange.EditionReader;
 import org.washwright.grid.Grid;
+import org.washwright.grid.GridPlan;
+import org.washwright.rule.Edition;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 
 /** Says for kinds of work how many processes stand. */
 @Command(
@@ -20,6 +24,12 @@ final class GridCommand implements Callable<Integer> {
 
     @CommandLine.Mixin
     private EditionOptions options = new EditionOptions();
+
+    @Option(
+            names = "--at",
+            paramLabel = "AXIS=STOP",
+            description = "only this stop of an axis, such as Feature.kind=blind-hole; may be given for several axes")
+    private List<String> at = List.of();
 
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
@@ -36,10 +46,15 @@ final class GridCommand implements Callable<Integer> {
             err.println("The edition has no grid.yaml, which says what the grid is made over.");
             return ExitCode.UNREADABLE_INPUT;
         }
-        Grid grid = Grid.of(
-                read.get().checks().grid().get(),
-                EditionOptions.quick(read.get().edition().orElseThrow()).assessor(),
-                options.asOf());
+        GridPlan plan = read.get().checks().grid().get();
+        Edition edition = read.get().edition().orElseThrow();
+        Diagnostics diagnostics = new Diagnostics();
+        List<List<GridPlan.Stop>> stops = plan.stops(edition, at, diagnostics);
+        if (diagnostics.hasErrors()) {
+            DiagnosticText.write(diagnostics.all(), err);
+            return ExitCode.UNREADABLE_INPUT;
+        }
+        Grid grid = Grid.of(plan, stops, EditionOptions.quick(edition).assessor(), options.asOf());
         if (options.json()) {
             EditionOptions.write(grid.asData(), out);
         } else {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.washwright.assessment.Outcome;
 import org.washwright.cases.Flips;
+import org.washwright.engine.Fact;
 import org.washwright.rule.Edition;
 import org.washwright.rule.Rule;
 import org.washwright.task.CleaningTask;
@@ -32,7 +33,8 @@ public final class CoverageCount {
      * @param outcome what the edition made of it
      */
     public void add(String id, CleaningTask task, String asOf, Outcome outcome) {
-        counters.values().forEach(c -> c.count(outcome));
+        Map<String, List<Fact>> facts = TestCounter.byType(outcome.facts().all());
+        counters.values().forEach(c -> c.count(outcome, facts));
         ran.add(Flips.Ran.of(id, task, asOf, outcome));
     }
 

@@ -1,7 +1,9 @@
 package org.washwright.coverage;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.washwright.assessment.Outcome;
 import org.washwright.engine.Fact;
 import org.washwright.engine.Logic;
@@ -29,30 +31,44 @@ final class TestCounter {
         }
     }
 
-    void count(Outcome outcome) {
+    /**
+     * Counts one more task.
+     *
+     * @param facts facts of the task by the name of their type
+     */
+    void count(Outcome outcome, Map<String, List<Fact>> facts) {
         if (!rule.isLineRule()) {
-            match(outcome.facts().all(), new ArrayList<>());
+            match(facts, new ArrayList<>());
             return;
         }
         for (ProcessLine line : outcome.lines()) {
-            List<Fact> shown = new ArrayList<>(outcome.facts().all());
-            shown.removeIf(f -> f.type().name().equals(FactTypes.PROCESS)
-                    && !f.id().equals("process/" + line.process().id()));
-            shown.addAll(line.facts());
+            Map<String, List<Fact>> shown = new HashMap<>(facts);
+            shown.put(
+                    FactTypes.PROCESS,
+                    facts.getOrDefault(FactTypes.PROCESS, List.of()).stream()
+                            .filter(f ->
+                                    f.id().equals("process/" + line.process().id()))
+                            .toList());
+            shown.putAll(byType(line.facts()));
             match(shown, new ArrayList<>());
         }
     }
 
-    private void match(List<Fact> facts, List<Fact> tuple) {
+    /** Facts by the name of their type. */
+    static Map<String, List<Fact>> byType(List<Fact> facts) {
+        Map<String, List<Fact>> out = new HashMap<>();
+        facts.forEach(f ->
+                out.computeIfAbsent(f.type().name(), k -> new ArrayList<>()).add(f));
+        return out;
+    }
+
+    private void match(Map<String, List<Fact>> facts, List<Fact> tuple) {
         int index = tuple.size();
         if (index == rule.patterns().size()) {
             return;
         }
         Pattern p = rule.patterns().get(index);
-        for (Fact fact : facts) {
-            if (!fact.type().name().equals(p.type().name())) {
-                continue;
-            }
+        for (Fact fact : facts.getOrDefault(p.type().name(), List.of())) {
             for (int i = 0; i < tests.get(index).size(); i++) {
                 Truth truth = Logic.truth(tests.get(index).get(i), fact, tuple);
                 counts.get(index).get(i)[(fact.sure() ? truth : truth.and(Truth.UNDECIDED)).ordinal()]++;

@@ -11,7 +11,6 @@ import org.washwright.assessment.Outcome;
 import org.washwright.assessment.RefusedTask;
 import org.washwright.assessment.Wishes;
 import org.washwright.line.ProcessLine;
-import org.washwright.rule.Edition;
 import org.washwright.task.CleaningTask;
 import org.washwright.task.Entry;
 import org.washwright.task.Given;
@@ -55,11 +54,12 @@ public record Grid(List<GridPlan.Axis> axes, List<List<GridPlan.Stop>> stops, Li
         cells = List.copyOf(cells);
     }
 
-    /** Computes a grid on all cores. */
-    public static Grid of(GridPlan plan, Assessor assessor, String asOf) {
-        Edition edition = assessor.edition();
-        List<List<GridPlan.Stop>> stops =
-                plan.axes().stream().map(a -> GridPlan.stops(a, edition)).toList();
+    /**
+     * Computes a grid on all cores.
+     *
+     * @param stops the stops of each axis to compute: all, as {@link GridPlan#stops}, or some
+     */
+    public static Grid of(GridPlan plan, List<List<GridPlan.Stop>> stops, Assessor assessor, String asOf) {
         int count = stops.stream().mapToInt(List::size).reduce(1, (a, b) -> a * b);
         List<Cell> cells = IntStream.range(0, count)
                 .parallel()
@@ -143,11 +143,7 @@ public record Grid(List<GridPlan.Axis> axes, List<List<GridPlan.Stop>> stops, Li
     /** As plain data for programs. */
     public Map<String, Object> asData() {
         Map<String, Object> out = new TreeMap<>();
-        out.put(
-                "axes",
-                axes.stream()
-                        .map(a -> a.group().factType() + "." + a.attribute().name())
-                        .toList());
+        out.put("axes", axes.stream().map(GridPlan.Axis::name).toList());
         out.put(
                 "stops",
                 stops.stream()

@@ -5,6 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.washwright.catalogue.Term;
+import org.washwright.document.Diagnostics;
+import org.washwright.document.Message;
+import org.washwright.document.Place;
+import org.washwright.document.Similar;
 import org.washwright.rule.Edition;
 import org.washwright.task.Attribute;
 import org.washwright.task.CleaningTask;
@@ -19,6 +23,9 @@ import org.washwright.task.Value;
  * @param base what is known of every task of the grid
  */
 public record GridPlan(List<Axis> axes, CleaningTask base) {
+
+    /** Axes of a table: rows and columns. */
+    public static final int TABLE = 2;
 
     /** Most axes. */
     public static final int MOST_AXES = 4;
@@ -35,6 +42,11 @@ public record GridPlan(List<Axis> axes, CleaningTask base) {
      * @param orNone true when the list may also be empty
      */
     public record Axis(Group group, Attribute attribute, Optional<String> groupBy, boolean orNone) {
+
+        /** As written in {@code grid.yaml}: {@code Soil.kind}. */
+        public String name() {
+            return group.factType() + "." + attribute.name();
+        }
 
         /** What a reader calls it. */
         public String label() {
@@ -67,6 +79,58 @@ public record GridPlan(List<Axis> axes, CleaningTask base) {
     /** Keeps a copy. */
     public GridPlan {
         axes = List.copyOf(axes);
+    }
+
+    /** All stops of every axis. */
+    public List<List<Stop>> stops(Edition edition) {
+        return axes.stream().map(a -> stops(a, edition)).toList();
+    }
+
+    /**
+     * The stops of every axis, but of those named only the one named.
+     *
+     * @param at what to look at, such as {@code Feature.kind=blind-hole}
+     * @param diagnostics takes what names no axis or no stop
+     */
+    public List<List<Stop>> stops(Edition edition, List<String> at, Diagnostics diagnostics) {
+        List<List<Stop>> out = new ArrayList<>(stops(edition));
+        List<String> names = axes.stream().map(Axis::name).toList();
+        for (String one : at) {
+            Place place = Place.ofFile("at");
+            int equals = one.indexOf('=');
+            String name = equals < 0 ? one : one.substring(0, equals);
+            int axis = names.indexOf(name);
+            if (axis < 0) {
+                diagnostics.add(
+                        Message.UNKNOWN_REFERENCE, place, name, "axis of this grid", Similar.advice(name, names));
+                continue;
+            }
+            String id = one.substring(equals + 1);
+            List<Stop> only =
+                    out.get(axis).stream().filter(s -> s.id().equals(id)).toList();
+            if (only.isEmpty()) {
+                List<String> ids = out.get(axis).stream().map(Stop::id).toList();
+                diagnostics.add(Message.UNKNOWN_REFERENCE, place, id, "stop of " + name, Similar.advice(id, ids));
+                continue;
+            }
+            out.set(axis, only);
+        }
+        return List.copyOf(out);
+    }
+
+    /** All stops of the first two axes, and of each further one only the one at the place picked, from 0. */
+    public List<List<Stop>> sheet(Edition edition, List<Integer> picked) {
+        List<List<Stop>> out = new ArrayList<>(stops(edition));
+        for (int i = TABLE; i < out.size(); i++) {
+            out.set(
+                    i,
+                    List.of(out.get(i).get(picked(picked, i - TABLE, out.get(i).size()))));
+        }
+        return List.copyOf(out);
+    }
+
+    private static int picked(List<Integer> picked, int i, int size) {
+        return i < picked.size() ? Math.max(0, Math.min(picked.get(i), size - 1)) : 0;
     }
 
     /** The stops of an axis in order of their ids, the empty list first. */

@@ -24,6 +24,9 @@ record Unit(
         int[] exponents,
         Dimension scale) {
 
+    /** Whole numbers of so many bits are exact as doubles. */
+    private static final int EXACT_BITS = 53;
+
     private static final MathContext EXACT_ENOUGH = new MathContext(60);
 
     /** True when quantities in this unit are of the dimension. */
@@ -50,6 +53,14 @@ record Unit(
 
     /** Amount in this unit of an SI value, rounded once. */
     double fromSi(double si, Dimension dimension) {
+        boolean shifted = dimension == Dimension.TEMPERATURE && offset.signum() != 0;
+        // One operation on numbers that doubles hold exactly is rounded once by itself.
+        if (!shifted && numerator.equals(BigInteger.ONE) && denominator.bitLength() <= EXACT_BITS) {
+            return si * denominator.doubleValue();
+        }
+        if (!shifted && denominator.equals(BigInteger.ONE) && numerator.bitLength() <= EXACT_BITS) {
+            return si / numerator.doubleValue();
+        }
         BigDecimal value = new BigDecimal(si);
         BigDecimal based = dimension == Dimension.TEMPERATURE ? value.subtract(offset) : value;
         return based.multiply(new BigDecimal(denominator))

@@ -19,7 +19,9 @@ import java.util.UUID;
 import org.washwright.access.Caller;
 import org.washwright.access.Roles;
 import org.washwright.analysis.Examination;
+import org.washwright.coverage.Coverage;
 import org.washwright.grid.Grid;
+import org.washwright.grid.GridPlan;
 import org.washwright.rule.Edition;
 
 /** How an edition is checked, for people: its cases, what they cover, what is wrong between its rules, and its grid. */
@@ -60,10 +62,9 @@ class CheckPages {
     @GET
     @Path("coverage")
     public TemplateInstance coverage(@PathParam("id") UUID id) {
-        return Templates.coverage(
-                view(id),
-                CoverageCard.of(
-                        checkings.coverage(caller.workspaceId(), id), editions.content(caller.workspaceId(), id)));
+        Work<Coverage> work = checkings.coverage(caller.workspaceId(), id);
+        Edition edition = editions.content(caller.workspaceId(), id);
+        return Templates.coverage(view(id), work, work.result().map(c -> CoverageCard.of(c, edition)));
     }
 
     @GET
@@ -89,21 +90,22 @@ class CheckPages {
             @PathParam("id") UUID id,
             @QueryParam("third") @DefaultValue("0") int third,
             @QueryParam("fourth") @DefaultValue("0") int fourth) {
-        Work<Grid> work = checkings.grid(caller.workspaceId(), id);
-        return Templates.grid(view(id), work.result().map(g -> GridSheet.of(g, List.of(third, fourth))));
+        UUID workspace = caller.workspaceId();
+        Edition edition = editions.content(workspace, id);
+        GridPlan plan = checkings.gridPlan(workspace, id);
+        List<Integer> picked = List.of(third, fourth);
+        Work<Grid> work = checkings.grid(workspace, id, plan.sheet(edition, picked));
+        return Templates.grid(view(id), third, fourth, work.result().map(g -> GridSheet.of(g, plan.stops(edition))));
     }
 
     @GET
     @Path("grid/cell")
     public TemplateInstance cell(@PathParam("id") UUID id, @QueryParam("at") @DefaultValue("") String at) {
-        Edition edition = editions.content(caller.workspaceId(), id);
-        return Templates.cell(
-                view(id),
-                checkings.grid(caller.workspaceId(), id).result().map(g -> GridCellCard.of(g, at, plan(id), edition)));
-    }
-
-    private org.washwright.grid.GridPlan plan(UUID id) {
-        return editions.reading(caller.workspaceId(), id).checks().grid().orElseThrow();
+        UUID workspace = caller.workspaceId();
+        Edition edition = editions.content(workspace, id);
+        GridPlan plan = checkings.gridPlan(workspace, id);
+        List<GridPlan.Stop> stops = GridCellCard.stops(plan.stops(edition), at);
+        return Templates.cell(view(id), GridCellCard.of(checkings.cell(workspace, id, stops), plan, edition));
     }
 
     private EditionView view(UUID id) {
@@ -114,13 +116,14 @@ class CheckPages {
     static class Templates {
         static native TemplateInstance cases(EditionView edition, CaseCard.All all, String today);
 
-        static native TemplateInstance coverage(EditionView edition, CoverageCard coverage);
+        static native TemplateInstance coverage(
+                EditionView edition, Work<Coverage> work, Optional<CoverageCard> counted);
 
         static native TemplateInstance examination(
                 EditionView edition, Optional<Work<Examination>> work, Optional<ExaminationCard> found);
 
-        static native TemplateInstance grid(EditionView edition, Optional<GridSheet> sheet);
+        static native TemplateInstance grid(EditionView edition, int third, int fourth, Optional<GridSheet> sheet);
 
-        static native TemplateInstance cell(EditionView edition, Optional<GridCellCard> cell);
+        static native TemplateInstance cell(EditionView edition, GridCellCard cell);
     }
 }

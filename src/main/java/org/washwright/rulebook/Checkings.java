@@ -25,6 +25,7 @@ import org.washwright.coverage.Coverage;
 import org.washwright.coverage.CoverageCount;
 import org.washwright.engine.sweep.SweepInference;
 import org.washwright.grid.Grid;
+import org.washwright.grid.GridPlan;
 import org.washwright.problem.Conflict;
 import org.washwright.problem.ProblemException;
 
@@ -35,24 +36,32 @@ import org.washwright.problem.ProblemException;
 @ApplicationScoped
 class Checkings {
     private static final int KEPT = 8;
+    private static final int SHEETS_KEPT = 64;
     private static final int WAITING = 16;
 
     private final Editions editions;
     private final Clock clock;
     private final Recent<List<CaseResult>> results = new Recent<>(KEPT);
     private final Recent<Work<Examination>> examinations = new Recent<>(KEPT);
-    private final Recent<Work<Grid>> grids = new Recent<>(KEPT);
-    private final ExecutorService thread =
-            new ThreadPoolExecutor(1, 1, 0, TimeUnit.SECONDS, new ArrayBlockingQueue<>(WAITING), task -> {
-                Thread made = new Thread(task, "edition-examiner");
-                made.setDaemon(true);
-                made.setContextClassLoader(Checkings.class.getClassLoader());
-                return made;
-            });
+    private final Recent<Work<Coverage>> coverages = new Recent<>(KEPT);
+    private final Recent<Work<Grid>> grids = new Recent<>(SHEETS_KEPT);
+    /** Work of minutes, and work of seconds that need not wait for it. */
+    private final ExecutorService slow = thread("edition-examiner");
+
+    private final ExecutorService quick = thread("edition-counter");
 
     Checkings(Editions editions, Clock clock) {
         this.editions = editions;
         this.clock = clock;
+    }
+
+    private static ExecutorService thread(String name) {
+        return new ThreadPoolExecutor(1, 1, 0, TimeUnit.SECONDS, new ArrayBlockingQueue<>(WAITING), task -> {
+            Thread made = new Thread(task, name);
+            made.setDaemon(true);
+            made.setContextClassLoader(Checkings.class.getClassLoader());
+            return made;
+        });
     }
 
     /** The date for which law is read. */
@@ -91,13 +100,21 @@ class Checkings {
         return results.find(key(reading(workspace, id)));
     }
 
-    /** How far the cases exercise the rules. */
-    Coverage coverage(UUID workspace, UUID id) {
+    /** How far the cases exercise the rules, begun unless it was before. */
+    Work<Coverage> coverage(UUID workspace, UUID id) {
         Reading reading = reading(workspace, id);
-        Assessor assessor = assessor(reading);
-        CoverageCount count = new CoverageCount(assessor.edition());
-        reading.checks().cases().forEach(c -> add(assessor, c, count));
-        return count.coverage();
+        List<Case> cases = reading.checks().cases();
+        return coverages.get(
+                key(reading),
+                k -> begun(quick, new Work<>(cases.size()), progress -> {
+                    Assessor assessor = assessor(reading);
+                    CoverageCount count = new CoverageCount(assessor.edition());
+                    for (int i = 0; i < cases.size(); i++) {
+                        add(assessor, cases.get(i), count);
+                        progress.accept(i + 1);
+                    }
+                    return count.coverage();
+                }));
     }
 
     private void add(Assessor assessor, Case c, CoverageCount count) {
@@ -116,6 +133,7 @@ class Checkings {
         return examinations.get(key(reading), k -> {
             int rules = reading.edition().orElseThrow().rules().size();
             return begun(
+                    slow,
                     new Work<>(rules),
                     progress -> new Examiner(reading.edition().orElseThrow(), date, Examiner.USUAL_BUDGET)
                             .examine(reading.checks().known(), progress));
@@ -127,15 +145,33 @@ class Checkings {
         return examinations.find(key(reading(workspace, id)));
     }
 
-    /** The grid, begun unless it was before. */
-    Work<Grid> grid(UUID workspace, UUID id) {
-        Reading reading = reading(workspace, id);
-        String date = today();
-        var plan = reading.checks()
+    /** What an edition's grid is made over. */
+    GridPlan gridPlan(UUID workspace, UUID id) {
+        return reading(workspace, id)
+                .checks()
                 .grid()
                 .orElseThrow(() -> new Conflict(
                         "This edition has no grid.yaml, which says what the grid is made over; add one to its files."));
-        return grids.get(key(reading), k -> begun(new Work<>(1), progress -> Grid.of(plan, assessor(reading), date)));
+    }
+
+    /** These stops of the grid, begun unless they were before. */
+    Work<Grid> grid(UUID workspace, UUID id, List<List<GridPlan.Stop>> stops) {
+        Reading reading = reading(workspace, id);
+        String date = today();
+        GridPlan plan = gridPlan(workspace, id);
+        String key = key(reading) + " " + stops.stream().map(Checkings::ids).toList();
+        return grids.get(
+                key, k -> begun(quick, new Work<>(1), progress -> Grid.of(plan, stops, assessor(reading), date)));
+    }
+
+    private static List<String> ids(List<GridPlan.Stop> stops) {
+        return stops.stream().map(GridPlan.Stop::id).toList();
+    }
+
+    /** One cell of the grid, by the place on each axis. */
+    Grid cell(UUID workspace, UUID id, List<GridPlan.Stop> at) {
+        return Grid.of(
+                gridPlan(workspace, id), at.stream().map(List::of).toList(), assessor(reading(workspace, id)), today());
     }
 
     /** Long work. */
@@ -143,7 +179,7 @@ class Checkings {
         T run(IntConsumer progress);
     }
 
-    private <T> Work<T> begun(Work<T> work, Task<T> task) {
+    private static <T> Work<T> begun(ExecutorService thread, Work<T> work, Task<T> task) {
         try {
             thread.execute(() -> work.run(task::run));
             return work;
@@ -155,6 +191,7 @@ class Checkings {
 
     @PreDestroy
     void stop() {
-        thread.shutdownNow();
+        slow.shutdownNow();
+        quick.shutdownNow();
     }
 }

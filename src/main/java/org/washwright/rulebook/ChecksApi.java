@@ -6,19 +6,28 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.washwright.access.Caller;
 import org.washwright.access.Roles;
 import org.washwright.cases.Case;
 import org.washwright.cases.CaseResult;
+import org.washwright.coverage.Coverage;
+import org.washwright.document.Diagnostics;
+import org.washwright.grid.Grid;
+import org.washwright.grid.GridPlan;
+import org.washwright.problem.Invalid;
+import org.washwright.problem.ProblemErrors;
 import org.washwright.rule.Edition;
 import org.washwright.task.TaskWriter;
 
@@ -102,8 +111,12 @@ class ChecksApi {
     @Path("coverage")
     @Operation(summary = "How often each rule fired and each condition was true, false and undecided, over the cases")
     @APIResponse(responseCode = "200", description = "Counts by rule and condition.")
-    public Map<String, Object> coverage(@PathParam("id") UUID id) {
-        return checkings.coverage(caller.workspaceId(), id).asData(edition(id));
+    @APIResponse(responseCode = "202", description = "It is being counted; ask again.")
+    public Response coverage(@PathParam("id") UUID id) {
+        Work<Coverage> work = checkings.coverage(caller.workspaceId(), id);
+        return work.result()
+                .map(c -> Response.ok(c.asData(edition(id))).build())
+                .orElseGet(() -> goesOn(work));
     }
 
     @POST
@@ -137,12 +150,45 @@ class ChecksApi {
     @GET
     @Path("grid")
     @Operation(summary = "Number of processes of each status for each kind of work that grid.yaml names")
-    @APIResponse(responseCode = "200", description = "All cells, the last axis running fastest.")
+    @APIResponse(
+            responseCode = "200",
+            description =
+                    "The cells asked for, the last axis running fastest, and under \"all\" every stop of every axis.")
     @APIResponse(responseCode = "202", description = "It is being computed; ask again.")
+    @APIResponse(responseCode = "422", description = "A parameter names no axis or no stop.")
     @APIResponse(responseCode = "409", description = "The edition has no grid.yaml.")
-    public Response grid(@PathParam("id") UUID id) {
-        Work<org.washwright.grid.Grid> work = checkings.grid(caller.workspaceId(), id);
-        return work.result().map(grid -> Response.ok(grid.asData()).build()).orElseGet(() -> goesOn(work));
+    public Response grid(
+            @PathParam("id") UUID id,
+            @Parameter(
+                            description = "Only this stop of an axis, such as Feature.kind=blind-hole; may be given for"
+                                    + " several axes. Of the third and fourth axis the first stop is taken otherwise.")
+                    @QueryParam("at")
+                    List<String> at) {
+        Edition edition = edition(id);
+        GridPlan plan = checkings.gridPlan(caller.workspaceId(), id);
+        Diagnostics diagnostics = new Diagnostics();
+        List<List<GridPlan.Stop>> named = plan.stops(edition, at, diagnostics);
+        if (diagnostics.hasErrors()) {
+            throw new Invalid(ProblemErrors.of(diagnostics.all()));
+        }
+        List<List<GridPlan.Stop>> stops = new ArrayList<>(named);
+        for (int i = GridPlan.TABLE; i < stops.size(); i++) {
+            stops.set(i, List.of(stops.get(i).get(0)));
+        }
+        Work<Grid> work = checkings.grid(caller.workspaceId(), id, stops);
+        return work.result()
+                .map(grid -> Response.ok(data(grid, plan, edition)).build())
+                .orElseGet(() -> goesOn(work));
+    }
+
+    private static Map<String, Object> data(Grid grid, GridPlan plan, Edition edition) {
+        Map<String, Object> out = new TreeMap<>(grid.asData());
+        out.put(
+                "all",
+                plan.stops(edition).stream()
+                        .map(stops -> stops.stream().map(GridPlan.Stop::id).toList())
+                        .toList());
+        return out;
     }
 
     private static Response goesOn(Work<?> work) {

@@ -14,27 +14,32 @@ record GridCellCard(
         String title, List<String> recommended, List<String> conditional, int ruledOut, boolean refused, String task) {
 
     /**
-     * The cell at these places, joined by commas.
+     * The stops at these places, joined by commas.
      *
-     * @throws NotFound when there is none
+     * @throws NotFound when there are none
      */
-    static GridCellCard of(Grid grid, String at, GridPlan plan, Edition edition) {
-        List<Integer> places = new ArrayList<>();
+    static List<GridPlan.Stop> stops(List<List<GridPlan.Stop>> stops, String at) {
+        List<GridPlan.Stop> out = new ArrayList<>();
         for (String place : at.split(",", -1)) {
-            int index = places.size();
+            int index = out.size();
             boolean known = place.matches("[0-9]{1,4}")
-                    && index < grid.stops().size()
-                    && Integer.parseInt(place) < grid.stops().get(index).size();
+                    && index < stops.size()
+                    && Integer.parseInt(place) < stops.get(index).size();
             if (!known) {
                 throw NotFound.of("cell", at);
             }
-            places.add(Integer.parseInt(place));
+            out.add(stops.get(index).get(Integer.parseInt(place)));
         }
-        if (places.size() != grid.stops().size()) {
+        if (out.size() != stops.size()) {
             throw NotFound.of("cell", at);
         }
-        Grid.Cell cell = grid.at(places);
-        CleaningTask task = Grid.task(plan, grid.stops(), places);
+        return out;
+    }
+
+    /** The card of a grid's only cell. */
+    static GridCellCard of(Grid grid, GridPlan plan, Edition edition) {
+        Grid.Cell cell = grid.cells().get(0);
+        CleaningTask task = Grid.task(plan, grid.stops(), cell.at());
         return new GridCellCard(
                 task.title(),
                 names(cell.recommended(), edition),

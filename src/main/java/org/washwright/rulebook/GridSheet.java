@@ -33,18 +33,24 @@ record GridSheet(String rows, String columns, List<String> heads, List<Line> lin
     /** A value to pick. */
     record Option(int value, String label, boolean picked) {}
 
-    static GridSheet of(Grid grid, List<Integer> wanted) {
-        List<Integer> picked = new ArrayList<>();
+    /**
+     * A sheet.
+     *
+     * @param grid the cells of the sheet
+     * @param all all stops of every axis, to pick from
+     */
+    static GridSheet of(Grid grid, List<List<GridPlan.Stop>> all) {
+        List<Integer> places = new ArrayList<>();
         List<Pick> picks = new ArrayList<>();
-        for (int i = 2; i < grid.axes().size(); i++) {
-            List<GridPlan.Stop> stops = grid.stops().get(i);
-            int value = Math.max(0, Math.min(wanted.get(i - 2), stops.size() - 1));
-            picked.add(value);
+        for (int i = GridPlan.TABLE; i < grid.axes().size(); i++) {
+            GridPlan.Stop shown = grid.stops().get(i).get(0);
+            places.add(all.get(i).indexOf(shown));
             List<Option> options = new ArrayList<>();
-            for (int j = 0; j < stops.size(); j++) {
-                options.add(new Option(j, stops.get(j).label(), j == value));
+            for (int j = 0; j < all.get(i).size(); j++) {
+                options.add(new Option(
+                        j, all.get(i).get(j).label(), all.get(i).get(j).equals(shown)));
             }
-            picks.add(new Pick(NAMES.get(i - 2), grid.axes().get(i).label(), options));
+            picks.add(new Pick(NAMES.get(i - GridPlan.TABLE), grid.axes().get(i).label(), options));
         }
         int most = grid.cells().stream()
                 .mapToInt(c -> c.recommended().size())
@@ -54,9 +60,11 @@ record GridSheet(String rows, String columns, List<String> heads, List<Line> lin
         for (int r = 0; r < grid.stops().get(0).size(); r++) {
             List<Box> boxes = new ArrayList<>();
             for (int c = 0; c < grid.stops().get(1).size(); c++) {
-                List<Integer> at = new ArrayList<>(List.of(r, c));
-                at.addAll(picked);
-                boxes.add(box(grid.at(at), most));
+                List<Integer> inSheet = new ArrayList<>(List.of(r, c));
+                List<Integer> inGrid = new ArrayList<>(inSheet);
+                places.forEach(p -> inSheet.add(0));
+                inGrid.addAll(places);
+                boxes.add(box(grid.at(inSheet), inGrid, most));
             }
             lines.add(new Line(grid.stops().get(0).get(r).label(), boxes));
         }
@@ -69,10 +77,10 @@ record GridSheet(String rows, String columns, List<String> heads, List<Line> lin
                 most);
     }
 
-    private static Box box(Grid.Cell cell, int most) {
+    private static Box box(Grid.Cell cell, List<Integer> place, int most) {
         int n = cell.recommended().size();
         int shade = n == 0 || most == 0 ? 0 : Math.max(1, Math.round((float) SHADES * n / most));
-        String at = cell.at().stream().map(String::valueOf).collect(Collectors.joining(","));
+        String at = place.stream().map(String::valueOf).collect(Collectors.joining(","));
         String words =
                 n + " recommended, " + cell.conditional().size() + " conditional, " + cell.ruledOut() + " ruled out";
         return new Box(at, n, cell.conditional().size(), cell.refused(), shade, words);

@@ -29,6 +29,7 @@ class ChecksBrowserIT {
             assertThat(page.getByText("cases hold")).isVisible();
             check(session, "checks-cases-" + width);
             page.navigate(edition + "/coverage");
+            assertThat(page.getByText("rules fired")).isVisible(soon());
             check(session, "checks-coverage-" + width);
             page.navigate(edition + "/examination");
             if (page.getByText("have not been examined").isVisible()) {
@@ -44,6 +45,7 @@ class ChecksBrowserIT {
             check(session, "checks-grid-" + width);
             page.getByLabel("following operation").selectOption("electroplating");
             page.waitForURL("**fourth=**");
+            assertThat(page.locator("table.grid")).isVisible(soon());
             page.locator("table.grid td a").first().click();
             check(session, "checks-cell-" + width);
             session.assertQuiet();

@@ -20,7 +20,8 @@ class GridCellsIT {
     void each_cell_counts_what_the_answer_to_its_task_says() {
         Diagnostics diagnostics = new Diagnostics();
         GridPlan plan = GridTest.plan(GridTest.SMALL, diagnostics).orElseThrow();
-        Grid grid = Grid.of(plan, Assessor.of(Starter.edition(), SweepInference.factory()), DATE);
+        Grid grid = Grid.of(
+                plan, plan.stops(Starter.edition()), Assessor.of(Starter.edition(), SweepInference.factory()), DATE);
         for (int i = 0; i < grid.cells().size(); i += 37) {
             Grid.Cell cell = grid.cells().get(i);
             Answer answer = Starter.interpreted()

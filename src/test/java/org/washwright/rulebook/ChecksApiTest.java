@@ -11,6 +11,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
@@ -23,6 +24,17 @@ import org.washwright.generate.SmallEdition;
 @QuarkusTest
 class ChecksApiTest {
     private static final String ZIP = "application/zip";
+    private static final String CASES = """
+            cases:
+              - id: hard
+                title: Hard steel
+                task: {title: t, materials: [{hardness: 45 HRC}]}
+                expect: {fires: [FI-01]}
+              - id: soft
+                title: Soft steel
+                change: {of: hard, set: {/materials/0/hardness: 20 HRC}}
+                expect: {doesNotFire: [FI-01]}
+            """;
 
     @Inject
     OtherWorkspace others;
@@ -34,12 +46,8 @@ class ChecksApiTest {
 
     @Test
     void cases_are_listed_before_they_are_run_and_run_on_demand() {
-        String id = upload(Bundle.starter()
-                .with(
-                        "cases/wrong.yaml",
-                        "cases:\n  - id: wrong\n    title: wrong\n    task: {title: t, permittedSolvents: []}\n"
-                                + "    expect: {proposes: [hydrocarbon-vacuum]}\n")
-                .zip());
+        String wrong = "  - id: wrong\n    title: wrong\n    task: hard\n    expect: {doesNotFire: [FI-01]}\n";
+        String id = upload(small("cases/c.yaml", CASES + wrong));
         as("reader")
                 .get("/api/editions/" + id + "/cases")
                 .then()
@@ -62,20 +70,44 @@ class ChecksApiTest {
     }
 
     @Test
-    void coverage_counts_rules_and_conditions() {
+    void coverage_is_counted_until_it_is_there_for_rules_and_conditions() throws InterruptedException {
+        String id = upload(small("cases/c.yaml", CASES));
+        answered("/api/editions/" + id + "/coverage")
+                .body("rulesFired", equalTo(1))
+                .body("rulesHeldBack", equalTo(1))
+                .body("rules[0].heldBack.silent", equalTo("soft"));
+    }
+
+    @Test
+    void a_sheet_of_the_grid_is_computed_until_it_is_there_and_a_wrong_stop_is_told() throws InterruptedException {
+        String plan = "axes:\n  - {attribute: Soil.kind}\n  - {attribute: Material.substrate}\n"
+                + "  - {attribute: Feature.kind, orNone: yes}\n";
+        String id = upload(small("grid.yaml", plan));
+        String grid = "/api/editions/" + id + "/grid";
+        answered(grid).body("stops[2].id", equalTo(List.of("none"))).body("all[2].size()", greaterThan(1));
+        answered(grid + "?at=Soil.kind=soil-a&at=Feature.kind=feature-b")
+                .body("stops[0].id", equalTo(List.of("soil-a")))
+                .body("cells[0].at[2]", equalTo("feature-b"));
         as("reader")
-                .get("/api/editions/" + starter() + "/coverage")
+                .get(grid + "?at=Soil.kind=soil-x&at=Shape.kind=b")
                 .then()
-                .statusCode(200)
-                .body("rulesFired", greaterThan(50))
-                .body("rules.find { it.rule == 'MA-06' }.fired", greaterThan(0));
+                .statusCode(422)
+                .body("errors.size()", equalTo(2));
+    }
+
+    private static io.restassured.response.ValidatableResponse answered(String path) throws InterruptedException {
+        Response answer = as("reader").get(path);
+        for (int i = 0; answer.statusCode() == 202 && i < 100; i++) {
+            Thread.sleep(100);
+            answer = as("reader").get(path);
+        }
+        return answer.then().statusCode(200);
     }
 
     @Test
     void an_examination_is_begun_and_asked_for_until_it_is_there() throws InterruptedException {
-        Map<String, String> texts = new TreeMap<>(SmallEdition.texts());
-        texts.put("rules/r.drl", rule("NV-01", "\"40 HRC\", hardness < \"30 HRC\"") + rule("FI-01", "\"40 HRC\""));
-        String id = upload(SmallEdition.files(texts).toZip());
+        String never = rule("NV-01", "\"40 HRC\", hardness < \"30 HRC\"");
+        String id = upload(small("rules/never.drl", never));
         as("reader").get("/api/editions/" + id + "/examination").then().statusCode(404);
         Response answer = as("reader").contentType("application/json").post("/api/editions/" + id + "/examination");
         for (int i = 0; i < 600 && answer.statusCode() == 202; i++) {
@@ -104,6 +136,14 @@ class ChecksApiTest {
                 .then()
                 .statusCode(409)
                 .contentType("application/problem+json");
+    }
+
+    /** A small edition of one rule, FI-01 from 40 HRC on, with one more file. */
+    private static byte[] small(String file, String text) {
+        Map<String, String> texts = new TreeMap<>(SmallEdition.texts());
+        texts.put("rules/r.drl", rule("FI-01", "\"40 HRC\""));
+        texts.put(file, text);
+        return SmallEdition.files(texts).toZip();
     }
 
     private static String upload(byte[] zip) {
