@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param ruledOut processes that may not clean this task, with the reasons
  * @param cautions what can hurt people, parts or plant
  * @param questions what to find out first, the most decisive first
+ * @param doubts what was given and hardly fits the rest; left out of the bytes when there is nothing
  * @param verifications how cleanliness is to be proven
  * @param rules every rule that fired or might fire
  * @param sources every source those rules and facts rest on
@@ -39,12 +40,14 @@ public record Answer(
         List<RuledOut> ruledOut,
         List<Sentence> cautions,
         List<Question> questions,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Sentence> doubts,
         List<Sentence> verifications,
         List<Rule> rules,
         List<Source> sources) {
 
-    /** Answers given before there was such a verdict hold none. */
+    /** Answers given before there were such verdicts and doubts hold none. */
     public Answer {
+        doubts = doubts == null ? List.of() : doubts;
         intended = intended == null ? Optional.empty() : intended;
     }
 

@@ -160,6 +160,7 @@ final class Assessment {
                 out,
                 sentences.cautions(),
                 new Questions(edition, facts, firings).of(ranked),
+                Doubts.of(firings, ranked),
                 sentences.verifications(),
                 citations.rules(firings),
                 citations.sources(firings, factCards));

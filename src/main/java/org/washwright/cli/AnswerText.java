@@ -36,6 +36,7 @@ final class AnswerText {
         out.println(answer.headline().summary());
         answer.intended().ifPresent(this::intended);
         // Questions and cautions come before the processes: they stand where the eye is.
+        sentences("Look at this again", answer.doubts());
         sentences(
                 "Find out first",
                 answer.questions().stream()

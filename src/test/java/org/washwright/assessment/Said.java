@@ -39,6 +39,7 @@ final class Said {
         }
         answer.intended().ifPresent(this::intended);
         answer.cautions().forEach(s -> say("caution", s.text(), s.firings()));
+        answer.doubts().forEach(s -> say("doubt", s.text(), s.firings()));
         answer.verifications().forEach(s -> say("proof", s.text(), s.firings()));
         answer.questions()
                 .forEach(q ->

@@ -204,6 +204,7 @@ class SentencesIT {
                 honest.ruledOut(),
                 honest.cautions(),
                 honest.questions(),
+                honest.doubts(),
                 honest.verifications(),
                 honest.rules(),
                 List.of());

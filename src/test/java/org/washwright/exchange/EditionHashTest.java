@@ -191,6 +191,7 @@ class EditionHashTest {
                 a.ruledOut(),
                 a.cautions(),
                 a.questions(),
+                a.doubts(),
                 a.verifications(),
                 a.rules().stream()
                         .map(x -> new Answer.Rule(x.id(), x.title(), x.basis(), x.sources(), x.since(), x.note(), ""))

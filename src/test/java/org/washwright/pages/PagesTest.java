@@ -78,6 +78,7 @@ class PagesTest {
                 answer.ruledOut(),
                 answer.cautions(),
                 answer.questions(),
+                answer.doubts(),
                 answer.verifications(),
                 answer.rules(),
                 answer.sources());
@@ -149,6 +150,7 @@ class PagesTest {
                 answer.ruledOut(),
                 List.of(),
                 List.of(),
+                List.of(new Answer.Sentence("EPDM is not nitrided; is the material right?", List.of())),
                 List.of(),
                 answer.rules(),
                 answer.sources());
@@ -156,6 +158,8 @@ class PagesTest {
         String page = drawn("nothing", "casework/assessment", Map.of("answer", nothing));
 
         assertTrue(page.contains("No process stands."));
+        assertTrue(page.contains("Look at this again"));
+        assertTrue(page.contains("EPDM is not nitrided; is the material right?"));
         assertTrue(page.contains("The safety data sheet, local codes and a competent, licensed person decide."));
     }
 
