@@ -3,6 +3,7 @@ package org.washwright.assessment;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +21,7 @@ import org.washwright.rule.FactTypes;
 import org.washwright.rule.ProcessFigures;
 import org.washwright.task.Attribute;
 import org.washwright.task.Group;
+import org.washwright.task.Value;
 
 /** Gathers what to find out first: what undecided firings hang on, and what rules ask for. */
 final class Questions {
@@ -66,12 +68,11 @@ final class Questions {
                 .sorted(Comparator.comparingInt(Evidence::n))
                 .forEach(this::ask);
         List<Answer.Question> out = new ArrayList<>();
-        heldBy.forEach((ref, numbers) -> out.add(new Answer.Question(
-                ref,
-                question(ref),
-                consequence(ref),
-                List.copyOf(numbers),
-                decides.getOrDefault(ref, new TreeSet<>()).size())));
+        Map<String, List<String>> alike = new LinkedHashMap<>();
+        heldBy.keySet()
+                .forEach(ref -> alike.computeIfAbsent(alike(ref), k -> new ArrayList<>())
+                        .add(ref));
+        alike.values().forEach(refs -> out.add(question(refs)));
         out.sort(Comparator.comparingInt(Answer.Question::decides)
                 .thenComparingInt(q -> asked.containsKey(q.attribute()) ? 1 : 0)
                 // Of what kinds of things there are is asked before what is done with them.
@@ -80,6 +81,49 @@ final class Questions {
                 .reversed()
                 .thenComparing(Answer.Question::attribute));
         return out;
+    }
+
+    /** What is asked of many processes on one entry of the task in the same words has one key. */
+    private String alike(String ref) {
+        int slash = ref.lastIndexOf('/');
+        Optional<Fact> fact = facts.fact(ref.substring(0, Math.max(slash, 0)));
+        Optional<Contact> contact =
+                fact.flatMap(f -> Contact.byFactType(f.type().name()));
+        return contact.flatMap(c ->
+                        fact.get().type().field(c.field()).map(f -> fact.get().value(f)))
+                .map(other -> contact.get() + " " + other + ref.substring(slash))
+                .orElse(ref);
+    }
+
+    private Answer.Question question(List<String> refs) {
+        TreeSet<Integer> numbers = new TreeSet<>();
+        TreeSet<String> processes = new TreeSet<>();
+        refs.forEach(ref -> {
+            numbers.addAll(heldBy.get(ref));
+            processes.addAll(decides.getOrDefault(ref, new TreeSet<>()));
+        });
+        String first = refs.get(0);
+        return new Answer.Question(
+                first,
+                refs.size() == 1 ? question(first) : ofMany(refs),
+                consequence(first, processes),
+                List.copyOf(numbers),
+                processes.size());
+    }
+
+    private String ofMany(List<String> refs) {
+        String ref = refs.get(0);
+        int slash = ref.lastIndexOf('/');
+        Fact fact = facts.fact(ref.substring(0, slash)).orElseThrow();
+        Contact contact = Contact.byFactType(fact.type().name()).orElseThrow();
+        Value other = fact.value(fact.type().field(contact.field()).orElseThrow());
+        String name = other instanceof Value.Reference r
+                ? facts.fact(r.factId()).map(Fact::name).orElse(r.factId())
+                : "";
+        String question = attribute(fact.type().name(), ref.substring(slash + 1))
+                .map(Attribute::question)
+                .orElse(ref.substring(slash + 1));
+        return refs.size() + " processes " + contact.preposition() + " " + name + ": " + question;
     }
 
     private static boolean standing(String process, List<ProcessLine> lines) {
@@ -170,9 +214,8 @@ final class Questions {
                         + String.join("; ", processes.subList(0, NAMED)) + ".";
     }
 
-    private String consequence(String ref) {
+    private String consequence(String ref, TreeSet<String> processes) {
         List<String> said = new ArrayList<>(asked.getOrDefault(ref, List.of()));
-        TreeSet<String> processes = decides.getOrDefault(ref, new TreeSet<>());
         if (!processes.isEmpty()) {
             said.add(decided(List.copyOf(processes)));
         } else if (said.isEmpty()) {

@@ -154,12 +154,19 @@ final class AnswerText {
         }
     }
 
-    private static String basis(Answer.Rule rule) {
+    private String basis(Answer.Rule rule) {
         StringBuilder text = new StringBuilder(rule.basis());
         rule.sources()
-                .forEach(c ->
-                        text.append("; ").append(c.source()).append(c.locator().isEmpty() ? "" : ", " + c.locator()));
-        return text.toString();
+                .forEach(c -> text.append("; ")
+                        .append(c.source())
+                        .append(c.locator().isEmpty() ? "" : ", " + c.locator())
+                        .append(fromMemory(c) ? ", cited from memory" : ""));
+        return text.append(rule.note().isEmpty() ? "" : "; note: " + rule.note())
+                .toString();
+    }
+
+    private boolean fromMemory(Answer.Cite cite) {
+        return answer.sources().stream().anyMatch(s -> s.id().equals(cite.source()) && !s.seen());
     }
 
     private static String read(String ref, Map<String, Answer.Attribute> attributes) {

@@ -35,6 +35,9 @@ public final class FactBuilder {
     /** End of the id of the fact that stands for what an open list may still hold. */
     public static final String OPEN = "/*";
 
+    /** Most terms by which an entry is called when it may be any of them; nobody reads a name of fifteen. */
+    private static final int NAMED = 3;
+
     private final Edition edition;
     private final Map<String, Value> assumptions = new TreeMap<>();
     private final List<FactDraft> processes;
@@ -203,7 +206,7 @@ public final class FactBuilder {
             }
             Value first = entry.value(group.attributes().get(0).name());
             FieldType type = group.attributes().get(0).type();
-            return first instanceof Value.OneOf o && type instanceof FieldType.TermType t
+            return first instanceof Value.OneOf o && o.terms().size() <= NAMED && type instanceof FieldType.TermType t
                     ? FactDraft.names(edition.catalogue(), t.kind(), o.terms())
                     : group.label() + " " + (Integer.parseInt(id.substring(id.indexOf('/') + 1)) + 1);
         }

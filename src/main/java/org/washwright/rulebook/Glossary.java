@@ -30,6 +30,7 @@ import org.washwright.task.Value;
  */
 record Glossary(List<Section> sections, List<Branch> processes) {
     private static final int DIGITS = 3;
+    private static final int SHOWN = 8;
 
     /** The terms of one kind. */
     record Section(String kind, String name, List<Word> words) {}
@@ -38,6 +39,8 @@ record Glossary(List<Section> sections, List<Branch> processes) {
      * A term.
      *
      * @param aside what a hazard asks for, or what a test method can't see; empty for other kinds
+     * @param seeAlso the first few terms that name it
+     * @param more how many more there are
      * @param uses rules that speak of it
      */
     record Word(
@@ -49,6 +52,8 @@ record Glossary(List<Section> sections, List<Branch> processes) {
             String replacedBy,
             String aside,
             List<Says> says,
+            List<Piece> seeAlso,
+            int more,
             List<TermUses.Use> uses) {}
 
     /** What a term says of itself. */
@@ -65,13 +70,14 @@ record Glossary(List<Section> sections, List<Branch> processes) {
         String wanted = looked.strip().toLowerCase(Locale.ROOT);
         Catalogue catalogue = edition.catalogue();
         TermUses uses = TermUses.of(edition);
+        SeeAlso seeAlso = SeeAlso.of(catalogue);
         List<Section> sections = new ArrayList<>();
         for (Kind kind : catalogue.kinds().values()) {
             List<Word> words = catalogue.ofKind(kind.id()).values().stream()
                     .filter(term -> holds(term, wanted))
                     .sorted(Comparator.comparing((Term t) -> t.name().toLowerCase(Locale.ROOT))
                             .thenComparing(Term::id))
-                    .map(term -> word(edition, kind, term, uses))
+                    .map(term -> word(edition, kind, term, uses, seeAlso))
                     .toList();
             if (!words.isEmpty()) {
                 sections.add(new Section(kind.id(), kind.name(), words));
@@ -102,7 +108,7 @@ record Glossary(List<Section> sections, List<Branch> processes) {
                         .anyMatch(text -> text.toLowerCase(Locale.ROOT).contains(wanted));
     }
 
-    private static Word word(Edition edition, Kind kind, Term term, TermUses uses) {
+    private static Word word(Edition edition, Kind kind, Term term, TermUses uses, SeeAlso seeAlso) {
         Catalogue catalogue = edition.catalogue();
         List<Says> says = new ArrayList<>();
         kind.properties().values().stream()
@@ -116,6 +122,11 @@ record Glossary(List<Section> sections, List<Branch> processes) {
         } else if (kind.id().equals("parameter")) {
             says.addAll(parameter(catalogue.parameters().get(term.id())));
         }
+        List<Piece> naming = seeAlso.of(kind.id(), term.id()).stream()
+                .map(anchor -> anchor.split(" ", 2))
+                .map(anchor -> piece(catalogue, anchor[0], anchor[1]))
+                .sorted(Comparator.comparing(p -> p.text().toLowerCase(Locale.ROOT)))
+                .toList();
         return new Word(
                 kind.id(),
                 term.id(),
@@ -125,6 +136,8 @@ record Glossary(List<Section> sections, List<Branch> processes) {
                 term.isWithdrawn() ? catalogue.name(kind.id(), term.replacedBy()) : "",
                 aside(catalogue, kind.id(), term.id()),
                 says,
+                naming.stream().limit(SHOWN).toList(),
+                Math.max(0, naming.size() - SHOWN),
                 uses.of(kind.id(), term.id()));
     }
 

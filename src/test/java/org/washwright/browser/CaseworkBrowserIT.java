@@ -40,7 +40,7 @@ class CaseworkBrowserIT {
             check(session, "task-form-error", width);
             field(page, "materials.0.hardness").fill("30..40");
 
-            button(page, "Find out by questions").first().click();
+            page.locator("button[value='play:soils.0.kind']").click();
             check(session, "question", width);
             button(page, "A film or a paste").click();
             button(page, "It beads and slides").click();

@@ -26,7 +26,7 @@ class ChecksBrowserIT {
             Page.GetByRoleOptions run = new Page.GetByRoleOptions().setName(java.util.regex.Pattern.compile("Run.*"));
             page.getByRole(AriaRole.BUTTON, run).focus();
             page.keyboard().press("Enter");
-            assertThat(page.getByText("cases hold")).isVisible();
+            assertThat(page.getByText("cases hold")).isVisible(soon());
             check(session, "checks-cases-" + width);
             page.navigate(edition + "/coverage");
             assertThat(page.getByText("rules fired")).isVisible(soon());

@@ -9,6 +9,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.washwright.generate.Starter;
@@ -18,13 +20,15 @@ class AssessTest {
     @TempDir
     private Path folder;
 
-    private String text(String more) throws IOException {
+    private String text(String more, String... options) throws IOException {
         Path task = folder.resolve("task.yaml");
         Files.writeString(task, Starter.demoTexts().get("bearing-rings.yaml") + more);
         StringWriter out = new StringWriter();
-        int code = CommandLineEntry.commandLine()
-                .setOut(new PrintWriter(out))
-                .execute("assess", "--interpret", "--as-of", "2026-11-25", task.toString());
+        List<String> arguments = new ArrayList<>(List.of("assess", "--interpret", "--as-of", "2026-11-25"));
+        arguments.addAll(List.of(options));
+        arguments.add(task.toString());
+        int code =
+                CommandLineEntry.commandLine().setOut(new PrintWriter(out)).execute(arguments.toArray(String[]::new));
         assertEquals(ExitCode.OK, code);
         return out.toString();
     }
@@ -47,5 +51,10 @@ class AssessTest {
     @Test
     void the_text_of_a_task_that_names_none_says_nothing_of_it() throws IOException {
         assertFalse(text("").contains("The intended process"));
+    }
+
+    @Test
+    void the_trace_marks_sources_that_are_cited_from_memory() throws IOException {
+        assertTrue(text("", "--trace").contains("ASM5T, Table 1, cited from memory"));
     }
 }

@@ -236,6 +236,7 @@ class RulebookPagesTest {
                             containsString("id=\"processes\""),
                             containsString("Take care."),
                             containsString("Can’t see:"),
+                            containsString("see also <a href=\"#process-"),
                             containsString("/rules#")));
         }
         page("onlooker", "/glossary?q=honing")
