@@ -80,7 +80,10 @@ class ChecksBrowserIT {
                     .setInputFiles(new FilePayload(
                             "bundle.zip",
                             "application/zip",
-                            Bundle.starter().with("cases/wrong.yaml", wrong).zip()));
+                            Bundle.starter()
+                                    .withoutFolder("cases")
+                                    .with("cases/wrong.yaml", wrong)
+                                    .zip()));
             page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Bring it in"))
                     .click();
             assertThat(page.getByText("A draft that answers no task yet")).isVisible();

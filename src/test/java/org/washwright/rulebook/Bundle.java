@@ -44,6 +44,13 @@ public final class Bundle {
         return new Bundle(changed);
     }
 
+    /** The same without the files of a folder. */
+    public Bundle withoutFolder(String folder) {
+        Map<String, byte[]> changed = new TreeMap<>(files);
+        changed.keySet().removeIf(path -> path.startsWith(folder + "/"));
+        return new Bundle(changed);
+    }
+
     /** The text of a file. */
     public String text(String path) {
         return new String(files.get(path), StandardCharsets.UTF_8);
