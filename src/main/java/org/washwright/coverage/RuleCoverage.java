@@ -39,7 +39,7 @@ public record RuleCoverage(
     /** True when it fired, one change held it back where any can, and every comparison was seen both true and false. */
     public boolean isComplete() {
         return fired > 0
-                && heldBack.isPresent()
+                && (heldBack.isPresent() || readsProcessesAlone())
                 && tests.stream().allMatch(t -> t.missing().isEmpty());
     }
 }
