@@ -24,6 +24,9 @@ import java.util.Optional;
  * @param questions what to find out first, the most decisive first
  * @param doubts what was given and hardly fits the rest; left out of the bytes when there is nothing
  * @param verifications how cleanliness is to be proven
+ * @param ranking how firm the order is and why the first leads; left out of the bytes when nothing stands
+ * @param figures what the figures of the lines are and how each is computed, in the order in which they are shown
+ * @param inputs what the figures were computed from besides facts, windows and each other: assumptions and catalogue
  * @param rules every rule that fired or might fire
  * @param sources every source those rules and facts rest on
  */
@@ -42,13 +45,19 @@ public record Answer(
         List<Question> questions,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Sentence> doubts,
         List<Sentence> verifications,
+        @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Ranking> ranking,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Design.Kind> figures,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Design.Input> inputs,
         List<Rule> rules,
         List<Source> sources) {
 
-    /** Answers given before there were such verdicts and doubts hold none. */
+    /** Answers given before there were such verdicts, doubts and figures hold none. */
     public Answer {
         doubts = doubts == null ? List.of() : doubts;
         intended = intended == null ? Optional.empty() : intended;
+        ranking = ranking == null ? Optional.empty() : ranking;
+        figures = figures == null ? List.of() : figures;
+        inputs = inputs == null ? List.of() : inputs;
     }
 
     /**
@@ -190,6 +199,7 @@ public record Answer(
      * @param stages the composed line in order
      * @param conditions what a conditional status hangs on
      * @param cautions cautions that concern this process alone
+     * @param design the line sized, costed and planned; left out of the bytes when the edition says nothing to size by
      */
     public record Candidate(
             String process,
@@ -200,7 +210,14 @@ public record Answer(
             List<Area> areas,
             List<Stage> stages,
             List<Sentence> conditions,
-            List<Sentence> cautions) {}
+            List<Sentence> cautions,
+            @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Design> design) {
+
+        /** Answers given before lines were sized hold no design. */
+        public Candidate {
+            design = design == null ? Optional.empty() : design;
+        }
+    }
 
     /** Points of one area, 0 to 100, with its criteria. */
     public record Area(String area, String name, double weight, double low, double high, List<Criterion> criteria) {}

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -162,6 +163,9 @@ final class Assessment {
                 new Questions(edition, facts, firings).of(ranked),
                 Doubts.of(firings, ranked),
                 sentences.verifications(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
                 citations.rules(firings),
                 citations.sources(firings, factCards));
     }

@@ -34,7 +34,8 @@ final class CandidateCards {
                 grade.areas().stream().map(this::area).toList(),
                 stages.of(line),
                 Sentences.of(line.conditions()),
-                sentences.cautions(line.process().id()));
+                sentences.cautions(line.process().id()),
+                java.util.Optional.empty());
     }
 
     private Answer.Area area(Grader.AreaGrade a) {

@@ -206,6 +206,9 @@ class SentencesIT {
                 honest.questions(),
                 honest.doubts(),
                 honest.verifications(),
+                honest.ranking(),
+                honest.figures(),
+                honest.inputs(),
                 honest.rules(),
                 List.of());
         List<String> faults = new Said(answer).faults();

@@ -193,6 +193,9 @@ class EditionHashTest {
                 a.questions(),
                 a.doubts(),
                 a.verifications(),
+                a.ranking(),
+                a.figures(),
+                a.inputs(),
                 a.rules().stream()
                         .map(x -> new Answer.Rule(x.id(), x.title(), x.basis(), x.sources(), x.since(), x.note(), ""))
                         .toList(),

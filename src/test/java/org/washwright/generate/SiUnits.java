@@ -38,6 +38,15 @@ public final class SiUnits {
             case VOLUME_PER_AREA -> "m3/m2";
             case CONDUCTIVITY -> "S/m";
             case MONEY -> "€";
+            case PRICE_PER_MASS -> "€/kg";
+            case PRICE_PER_VOLUME -> "€/m3";
+            case PRICE_PER_ENERGY -> "€/J";
+            case PRICE_PER_TIME -> "€/s";
+            case PRICE_PER_AREA -> "€/m2";
+            case SPECIFIC_HEAT -> "J/(kg K)";
+            case LATENT_HEAT -> "J/kg";
+            case AREAL_MASS_RATE -> "kg/(m2 s)";
+            case FLOW_PER_AREA -> "m3/(s m2)";
             case RATIO, PH, DATE -> "";
             case ROCKWELL_C -> "HRC";
             case VICKERS -> "HV";

@@ -80,6 +80,9 @@ class PagesTest {
                 answer.questions(),
                 answer.doubts(),
                 answer.verifications(),
+                answer.ranking(),
+                answer.figures(),
+                answer.inputs(),
                 answer.rules(),
                 answer.sources());
     }
@@ -151,6 +154,9 @@ class PagesTest {
                 List.of(),
                 List.of(),
                 List.of(new Answer.Sentence("EPDM is not nitrided; is the material right?", List.of())),
+                List.of(),
+                Optional.empty(),
+                List.of(),
                 List.of(),
                 answer.rules(),
                 answer.sources());
