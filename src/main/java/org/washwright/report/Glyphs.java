@@ -1,0 +1,70 @@
+package org.washwright.report;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+
+/**
+ * What the bundled fonts can draw. A sign that none of them has would come out as an empty box or not at all; it is put
+ * as one that means the same or by its number.
+ */
+final class Glyphs {
+
+    private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d)[\u2009\u202F](?=\\d)");
+
+    private final List<CmapLookup> fonts;
+
+    private Glyphs(List<CmapLookup> fonts) {
+        this.fonts = fonts;
+    }
+
+    /** The glyphs of the bundled fonts. */
+    static Glyphs bundled() {
+        return new Glyphs(
+                Fonts.ALL.stream().map(Fonts.Face::resource).map(Glyphs::lookup).toList());
+    }
+
+    /** The text in signs that can be drawn. */
+    String drawable(String text) {
+        StringBuilder out = new StringBuilder(text.length());
+        // A number must not be torn apart at the end of a line.
+        THOUSANDS.matcher(text).replaceAll("\u00A0").codePoints().forEach(c -> out.append(drawable(c)));
+        return out.toString();
+    }
+
+    /** True when a font has the sign. */
+    boolean has(int codePoint) {
+        return fonts.stream().anyMatch(f -> f.getGlyphId(codePoint) > 0);
+    }
+
+    private String drawable(int c) {
+        return switch (c) {
+            case '\n', '\t', '\r' -> Character.toString(c);
+            // The sign of micro and the Greek letter look the same; the fonts have the letter.
+            case 0x00B5 -> "\u03BC";
+            // Drawn by the layout as a raised minus.
+            case 0x207B -> "\u207B";
+            case 0x2010, 0x2011 -> "-";
+            case 0x2004, 0x2005, 0x2006, 0x2007, 0x2008, 0x200A, 0x202F -> "\u00A0";
+            case 0x2103 -> "\u00B0C";
+            // Places where a word may be broken, which have no shape.
+            case 0x00AD, 0x200B, 0x2060, 0xFEFF -> "";
+            default -> has(c) ? Character.toString(c) : SafeText.named(c);
+        };
+    }
+
+    private static CmapLookup lookup(String resource) {
+        try (InputStream in = Fonts.open(resource)) {
+            return new TTFParser()
+                    .parse(new RandomAccessReadBuffer(in.readAllBytes()))
+                    .getUnicodeCmapLookup();
+        } catch (IOException e) {
+            throw new UncheckedIOException("a bundled font", e);
+        }
+    }
+}
