@@ -50,7 +50,8 @@ class AssessmentPages {
                 sight.chips,
                 sight.url + "/trace",
                 "/tasks/" + task,
-                sight.url + "/processes");
+                sight.url + "/processes",
+                sight.url);
     }
 
     @GET
@@ -131,7 +132,8 @@ class AssessmentPages {
                 List<String> chips,
                 String traceUrl,
                 String taskUrl,
-                String candidatesUrl);
+                String candidatesUrl,
+                String assessmentUrl);
 
         static native TemplateInstance trace(
                 Answer answer, String title, String crumb, String assessmentUrl, String taskUrl, String rulesUrl);

@@ -84,7 +84,7 @@ final class ChoicePart {
             boolean chosen = page.report().chosen().filter(c::equals).isPresent();
             m.open("tr", "class", chosen ? "this" : "other").open("th", "scope", "row");
             page.drawings().status(c.status());
-            m.text(" " + c.name());
+            m.text(" " + Page.sentence(c.name()));
             m.element("span", chosen ? " " + c.status() + ", this report" : " " + c.status(), "class", "soft");
             m.close();
             for (Answer.Area a : c.areas()) {
@@ -140,7 +140,7 @@ final class ChoicePart {
                 Markup m = page.markup();
                 m.open("tr").open("th", "scope", "row");
                 page.drawings().status("ruled out");
-                m.text(" " + out.name()).close().open("td");
+                m.text(" " + Page.sentence(out.name())).close().open("td");
                 for (Sentence reason : out.reasons()) {
                     m.open("div").text(reason.text() + " ");
                     page.ids(reason.firings());

@@ -39,7 +39,7 @@ final class CoverPart {
         m.element("p", "Line in this report", "class", "kicker");
         m.open("p", "class", "lead");
         page.drawings().status(line.status());
-        m.text(" ").element("b", line.name());
+        m.text(" ").element("b", Page.sentence(line.name()));
         m.text(": " + line.status() + ", " + Numerals.points(line.low(), line.high()) + " of 100 points");
         m.close();
         if (!line.equals(first)) {

@@ -119,10 +119,10 @@ final class Drawings {
 
     /** Shares of a whole as one bar. */
     void stacked(List<Double> shares) {
-        svg("0 0 500 26", "500", "26", "stacked");
+        svg("0 0 640 26", "640", "26", "stacked");
         double at = 0;
         for (int i = 0; i < shares.size(); i++) {
-            double width = shares.get(i) * 500;
+            double width = shares.get(i) * 640;
             if (width > 0) {
                 page.empty(
                         "rect",

@@ -119,10 +119,12 @@ final class FiguresPart {
         Markup m = page.markup();
         m.open("tr").element("td", Lookup.stage(page.report().chosen(), figure.stage()), "class", "where");
         m.open("td", "class", Missing.isUnknown(figure) ? "unknown" : "amount").text(figure.text());
-        for (String warning : figure.warnings()) {
-            m.element("div", "Mind: " + warning, "class", "warning");
-        }
         m.close().close();
+        for (String warning : figure.warnings()) {
+            m.open("tr")
+                    .element("td", "Mind: " + warning, "class", "warning", "colspan", "2")
+                    .close();
+        }
     }
 
     /** Every figure with the values that went into it: the way back for an auditor. */
@@ -133,20 +135,23 @@ final class FiguresPart {
         }
         page.section(Section.FORMULAS);
         page.table("audit", "figure", "value", "computed from");
-        for (Figure figure : design.get().figures()) {
-            Kind kind = page.lookup().kind(figure.figure());
-            Markup m = page.markup();
-            m.open("tr").open("th", "scope", "row").text(kind.label());
-            m.element("div", Lookup.stage(page.report().chosen(), figure.stage()), "class", "formula");
-            m.close().element("td", figure.text());
-            m.open("td").element("div", "= " + kind.formula());
-            figure.inputs()
-                    .forEach(ref -> m.element(
-                            "div", page.lookup().input(ref, page.report().chosen()), "class", "input"));
-            m.close().close();
-        }
+        grouped(design.get(), page.lookup(), page.answer().figures())
+                .values()
+                .forEach(kinds -> kinds.forEach((kind, figures) -> figures.forEach(f -> audited(kind, f))));
         page.endTable();
         page.end();
+    }
+
+    private void audited(Kind kind, Figure figure) {
+        Markup m = page.markup();
+        m.open("tr").open("th", "scope", "row").text(kind.label());
+        m.element("div", Lookup.stage(page.report().chosen(), figure.stage()), "class", "formula");
+        m.close().element("td", figure.text());
+        m.open("td").element("div", "= " + kind.formula());
+        figure.inputs()
+                .forEach(ref ->
+                        m.element("div", page.lookup().input(ref, page.report().chosen()), "class", "input"));
+        m.close().close();
     }
 
     /** What figures were computed from besides facts and each other. */

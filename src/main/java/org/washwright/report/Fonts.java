@@ -1,7 +1,11 @@
 package org.washwright.report;
 
+import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
 /** The fonts that come with the program: both under the SIL Open Font Licence, whose texts lie beside them. */
 final class Fonts {
@@ -19,12 +23,15 @@ final class Fonts {
 
     private Fonts() {}
 
-    /** The bytes of a font. */
-    static InputStream open(String resource) {
-        InputStream in = Fonts.class.getResourceAsStream(resource);
-        if (in == null) {
-            throw new IllegalStateException("the program came without " + resource);
+    /** A font read. Ligatures are left out: what is copied out of the PDF must be the letters that were put in. */
+    static TrueTypeFont parsed(Face face) throws IOException {
+        try (InputStream in = Fonts.class.getResourceAsStream(face.resource())) {
+            if (in == null) {
+                throw new IllegalStateException("the program came without " + face.resource());
+            }
+            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
+            font.setEnableGsub(false);
+            return font;
         }
-        return in;
     }
 }

@@ -1,13 +1,11 @@
 package org.washwright.report;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.apache.fontbox.ttf.CmapLookup;
-import org.apache.fontbox.ttf.TTFParser;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
 /**
  * What the bundled fonts can draw. A sign that none of them has would come out as an empty box or not at all; it is put
@@ -17,6 +15,9 @@ final class Glyphs {
 
     private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d)[\u2009\u202F](?=\\d)");
 
+    private static final String RAISED = "\u2070\u00B9\u00B2\u00B3\u2074\u2075\u2076\u2077\u2078\u2079";
+    private static final Pattern POWER = Pattern.compile("\u207B[" + RAISED + "]*");
+
     private final List<CmapLookup> fonts;
 
     private Glyphs(List<CmapLookup> fonts) {
@@ -25,15 +26,17 @@ final class Glyphs {
 
     /** The glyphs of the bundled fonts. */
     static Glyphs bundled() {
-        return new Glyphs(
-                Fonts.ALL.stream().map(Fonts.Face::resource).map(Glyphs::lookup).toList());
+        return new Glyphs(Fonts.ALL.stream().map(Glyphs::lookup).toList());
     }
 
     /** The text in signs that can be drawn. */
     String drawable(String text) {
         StringBuilder out = new StringBuilder(text.length());
         // A number must not be torn apart at the end of a line.
-        THOUSANDS.matcher(text).replaceAll("\u00A0").codePoints().forEach(c -> out.append(drawable(c)));
+        POWER.matcher(THOUSANDS.matcher(text).replaceAll("\u00A0"))
+                .replaceAll(Glyphs::power)
+                .codePoints()
+                .forEach(c -> out.append(drawable(c)));
         return out.toString();
     }
 
@@ -47,8 +50,6 @@ final class Glyphs {
             case '\n', '\t', '\r' -> Character.toString(c);
             // The sign of micro and the Greek letter look the same; the fonts have the letter.
             case 0x00B5 -> "\u03BC";
-            // Drawn by the layout as a raised minus.
-            case 0x207B -> "\u207B";
             case 0x2010, 0x2011 -> "-";
             case 0x2004, 0x2005, 0x2006, 0x2007, 0x2008, 0x200A, 0x202F -> "\u00A0";
             case 0x2103 -> "\u00B0C";
@@ -58,11 +59,16 @@ final class Glyphs {
         };
     }
 
-    private static CmapLookup lookup(String resource) {
-        try (InputStream in = Fonts.open(resource)) {
-            return new TTFParser()
-                    .parse(new RandomAccessReadBuffer(in.readAllBytes()))
-                    .getUnicodeCmapLookup();
+    /** Neither font has the raised minus, so the power is written out: 10^&minus;6. */
+    private static String power(MatchResult found) {
+        StringBuilder digits = new StringBuilder("^\u2212");
+        found.group().chars().skip(1).forEach(c -> digits.append((char) ('0' + RAISED.indexOf(c))));
+        return digits.toString();
+    }
+
+    private static CmapLookup lookup(Fonts.Face face) {
+        try {
+            return Fonts.parsed(face).getUnicodeCmapLookup();
         } catch (IOException e) {
             throw new UncheckedIOException("a bundled font", e);
         }

@@ -83,7 +83,8 @@ final class LinePart {
                 m.open("div", "class", "glance-disc");
                 page.drawings().disc(row.get(i).factors(), "56");
                 m.close();
-                m.element("div", row.get(i).name(), "class", "glance-name").close();
+                m.element("div", Page.sentence(row.get(i).name()), "class", "glance-name")
+                        .close();
             }
             m.close().close().close();
         }
@@ -92,7 +93,7 @@ final class LinePart {
     private void card(int place, Stage stage) {
         Markup m = page.markup();
         m.open("div", "class", stage.main() ? "card main" : "card").open("h3", "class", "card-title");
-        m.element("span", Integer.toString(place), "class", "number").text(" " + stage.name());
+        m.element("span", Integer.toString(place), "class", "number").text(" " + Page.sentence(stage.name()));
         if (stage.main()) {
             m.element("span", " main stage", "class", "soft");
         }
@@ -118,13 +119,14 @@ final class LinePart {
 
     private void factors(List<Factor> factors) {
         Markup m = page.markup();
+        m.open("table", "class", "factors").open("tbody");
         for (Factor factor : factors) {
-            m.open("div", "class", "factor").open("span", "class", "factor-name " + factor.factor());
+            m.open("tr").open("th", "scope", "row", "class", "factor-name " + factor.factor());
             page.drawings().key(factor.factor());
             m.text(" " + factor.factor()).close();
-            m.element("div", factor.words(), "class", "factor-words");
-            m.close();
+            m.element("td", factor.words()).close();
         }
+        m.close().close();
     }
 
     private void windows(List<Window> windows) {

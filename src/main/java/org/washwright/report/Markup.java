@@ -3,19 +3,12 @@ package org.washwright.report;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.function.UnaryOperator;
-import java.util.regex.MatchResult;
-import java.util.regex.Pattern;
 
 /**
  * Writes well-formed XHTML that a browser reads as HTML too. Text and values of attributes are escaped here and nowhere
  * else; there is no way to write markup as text.
  */
 final class Markup {
-
-    /** A raised minus and its digits: one of the fonts has raised digits, none has that minus. */
-    private static final Pattern RAISED = Pattern.compile("\u207B[\u2070\u00B9\u00B2\u00B3\u2074-\u2079]*");
-
-    private static final String RAISED_DIGITS = "\u2070\u00B9\u00B2\u00B3\u2074\u2075\u2076\u2077\u2078\u2079";
 
     private final StringBuilder out = new StringBuilder();
     private final Deque<String> open = new ArrayDeque<>();
@@ -61,8 +54,7 @@ final class Markup {
 
     /** Text. */
     Markup text(String text) {
-        String escaped = escaped(glyphs.apply(SafeText.of(text)));
-        out.append(RAISED.matcher(escaped).replaceAll(Markup::raised));
+        out.append(escaped(glyphs.apply(SafeText.of(text))));
         return this;
     }
 
@@ -100,11 +92,5 @@ final class Markup {
                 .replace(">", "&gt;")
                 .replace("\"", "&quot;")
                 .replace("\r", "&#13;");
-    }
-
-    private static String raised(MatchResult found) {
-        StringBuilder digits = new StringBuilder("<sup>\u2212");
-        found.group().chars().skip(1).forEach(c -> digits.append((char) ('0' + RAISED_DIGITS.indexOf(c))));
-        return digits.append("</sup>").toString();
     }
 }

@@ -49,7 +49,12 @@ final class Page {
     }
 
     void heading(String text) {
-        markup.element("h3", text);
+        markup.element("h3", sentence(text));
+    }
+
+    /** With a capital at its beginning. */
+    static String sentence(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
     }
 
     void paragraph(String text) {

@@ -35,7 +35,7 @@ final class PlanPart {
         double out = sum(balance.out());
         double most = Math.max(in, out);
         m.open("div", "class", "keep");
-        page.heading(balance.name() + ", " + balance.unit());
+        page.heading(balance.name() + " in " + balance.unit());
         page.table("balance", "flow", "where", "amount", "");
         side("in", balance.in(), in, balance.unit(), most);
         side("out", balance.out(), out, balance.unit(), most);
@@ -139,7 +139,7 @@ final class PlanPart {
 
     private void proof(Design.Proof proof) {
         Markup m = page.markup();
-        m.open("div", "class", "keep proof").open("h3").text(proof.name());
+        m.open("div", "class", "keep proof").open("h3").text(Page.sentence(proof.name()));
         if (!proof.enough()) {
             m.element("span", " not enough by itself", "class", "warning-word");
         }

@@ -2,6 +2,7 @@ package org.washwright.report;
 
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
@@ -16,6 +17,9 @@ import java.util.GregorianCalendar;
 import java.util.TimeZone;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.font.FontMappers;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /**
  * The report as PDF. It is drawn from the XHTML alone, with fonts that come with the program and are embedded; whatever else
@@ -26,12 +30,19 @@ final class ReportPdf {
     static {
         // A report is no place for a log, and the command line writes its own.
         XRLog.setLoggingEnabled(false);
+        // Fonts of the machine are neither looked for nor used: the same answer looks the same everywhere.
+        FontMappers.set(new BundledFontMapper());
     }
 
     byte[] write(Report report) {
+        return draw(report, ReportHtml.paper(report));
+    }
+
+    /** Draws a page; what describes the document comes from the report. */
+    byte[] draw(Report report, String xhtml) {
         try (PDDocument document = new PDDocument();
                 ByteArrayOutputStream out = new ByteArrayOutputStream()) {
-            try (PdfBoxRenderer renderer = renderer(report, document)) {
+            try (PdfBoxRenderer renderer = renderer(report, xhtml, document)) {
                 renderer.createPDFKeepOpen();
                 describe(report, document);
                 document.save(out);
@@ -42,18 +53,20 @@ final class ReportPdf {
         }
     }
 
-    private static PdfBoxRenderer renderer(Report report, PDDocument document) {
+    private static PdfBoxRenderer renderer(Report report, String xhtml, PDDocument document) throws IOException {
         PdfRendererBuilder builder = new PdfRendererBuilder();
         for (Fonts.Face face : Fonts.ALL) {
-            builder.useFont(() -> Fonts.open(face.resource()), face.family(), face.weight(), FontStyle.NORMAL, true);
+            PDFont font = PDType0Font.load(document, Fonts.parsed(face), true);
+            builder.useFont(new PDFontSupplier(font), face.family(), face.weight(), FontStyle.NORMAL, true);
         }
         // Asked before an address is even resolved: nothing is read but what stands in the text.
         builder.useExternalResourceAccessControl(
                 (uri, type) -> false, ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
         builder.useExternalResourceAccessControl(
                 (uri, type) -> false, ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI);
-        return builder.useSVGDrawer(new BatikSVGDrawer())
-                .withHtmlContent(ReportHtml.paper(report), null)
+        return builder.usePdfUaAccessibility(true)
+                .useSVGDrawer(new BatikSVGDrawer())
+                .withHtmlContent(xhtml, null)
                 .withProducer(report.answer().request().program())
                 .usePDDocument(document)
                 .buildPdfRenderer();

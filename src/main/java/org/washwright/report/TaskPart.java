@@ -13,9 +13,14 @@ import org.washwright.assessment.Answer.Fact;
 final class TaskPart {
 
     private static final String UNKNOWN = "not known";
+    private static final String NONE = "none";
+
+    /** What an open list may still hold: said in words beside the list. */
+    private static final String MORE = "/*";
 
     private final Page page;
     private final Map<String, List<Fact>> groups = new LinkedHashMap<>();
+    private final List<String> none = new ArrayList<>();
 
     TaskPart(Page page) {
         this.page = page;
@@ -29,6 +34,7 @@ final class TaskPart {
     static boolean isOfTask(Fact fact) {
         return fact.firings().isEmpty()
                 && !fact.id().contains("process/")
+                && !fact.id().endsWith(MORE)
                 && !fact.id().startsWith("line/")
                 && !fact.id().startsWith("conclusions/");
     }
@@ -39,6 +45,9 @@ final class TaskPart {
             page.markup().element("p", page.report().notes(), "class", "notes");
         }
         groups().forEach(this::group);
+        if (!none.isEmpty()) {
+            page.note("There is none of these: " + String.join(", ", none) + ".");
+        }
         intended();
         page.end();
     }
@@ -58,6 +67,10 @@ final class TaskPart {
         if (nothing) {
             return;
         }
+        if (rest.equals(NONE)) {
+            none.add(Lookup.group(key));
+            return;
+        }
         Markup m = page.markup();
         m.open("div", "class", "group");
         page.heading(Lookup.group(key));
@@ -75,8 +88,8 @@ final class TaskPart {
         if (page.answer().request().task() instanceof Map<?, ?> task
                 && task.get(key) instanceof Map<?, ?> list
                 && list.get("open") instanceof Boolean open) {
-            boolean none = list.get("list") instanceof List<?> entries && entries.isEmpty();
-            return open ? (none ? "Not known." : "Not known whether there are more.") : none ? "None." : "";
+            boolean empty = list.get("list") instanceof List<?> entries && entries.isEmpty();
+            return open ? (empty ? "Not known." : "Not known whether there are more.") : empty ? NONE : "";
         }
         return "";
     }
@@ -99,18 +112,20 @@ final class TaskPart {
                 boolean unknown = a.knowledge().equals("unknown");
                 m.open("tr").element("th", a.label(), "scope", "row");
                 m.element("td", unknown ? UNKNOWN : a.value(), "class", unknown ? "unknown" : "value");
-                m.element("td", a.origin().kind().equals("given") ? "" : Lookup.origin(a), "class", "soft");
+                m.element("td", a.origin().kind().equals("given") || unknown ? "" : Lookup.origin(a), "class", "soft");
                 m.close();
             }
             m.close().close();
         }
-        if (!idle.isEmpty()) {
+        if (said.isEmpty() && !idle.isEmpty()) {
+            page.note("Nothing of this applies.");
+        } else if (!idle.isEmpty()) {
             page.note("Does not apply: " + String.join(", ", idle) + ".");
         }
     }
 
     /** Given, asked, or not known: everything that is neither computed nor read from the edition. */
-    private static boolean isSaid(Attribute a) {
+    static boolean isSaid(Attribute a) {
         String kind = a.origin().kind();
         return !kind.equals("computed") && !kind.equals("catalogue");
     }
@@ -136,7 +151,12 @@ final class TaskPart {
         page.table("follows", "what", "value", "from");
         for (Fact fact : page.answer().facts()) {
             if (isOfTask(fact)) {
-                fact.attributes().stream().filter(a -> !isSaid(a)).forEach(this::following);
+                fact.attributes().stream()
+                        .filter(a -> !isSaid(a)
+                                && (a.knowledge().equals("known")
+                                        || a.knowledge().equals("range")
+                                        || a.knowledge().equals("several")))
+                        .forEach(this::following);
             }
         }
         page.endTable();
@@ -148,10 +168,7 @@ final class TaskPart {
         String warnings = a.origin().warnings().isEmpty()
                 ? ""
                 : ". Mind: " + String.join("; ", a.origin().warnings());
-        page.row(
-                page.lookup().nameOf(a),
-                a.knowledge().equals("unknown") ? UNKNOWN : a.value(),
-                Lookup.origin(a) + warnings);
+        page.row(page.lookup().nameOf(a), a.value(), Lookup.origin(a) + warnings);
     }
 
     private void concluded() {

@@ -1,49 +1,28 @@
 package org.washwright.report;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Map;
+import java.util.List;
+import java.util.Optional;
 import org.washwright.assessment.Answer;
 import org.washwright.assessment.FrozenAnswer;
-import org.washwright.assessment.Wishes;
-import org.washwright.exchange.EditionReader;
-import org.washwright.library.EditionInput;
-import org.washwright.library.Engine;
-import org.washwright.library.Evaluation;
-import org.washwright.library.TaskEvaluator;
+import org.washwright.generate.Starter;
+import org.washwright.task.CleaningTask;
 
-/** Demo tasks answered by the starter rulebook, made ready once. */
+/** Demo tasks answered by the starter rulebook, as reports. */
 final class Answers {
-
-    private static final TaskEvaluator STARTER = starter();
 
     private Answers() {}
 
-    /** The answer of a demo task as the program gives it. */
-    static Evaluation.Answered demo(String name) {
-        try {
-            byte[] task = Files.readAllBytes(Path.of("demo-data/tasks", name + ".yaml"));
-            return (Evaluation.Answered) STARTER.evaluate(task, new Wishes(Map.of(), Map.of(), "2026-01-01", 0));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    /** The report on it as the program gives it. */
+    /** The report on a demo task as the program gives it. */
     static Report plain(String name) {
-        Evaluation.Answered answered = demo(name);
-        return Report.ofFirst(answered.title(), "", answered.hash(), answered.answer());
+        CleaningTask task = Starter.demoTasks().get(name + ".yaml");
+        FrozenAnswer frozen = Starter.interpreted().assess(task, Starter.WISHES);
+        return Report.ofFirst(task.title(), task.notes(), frozen.hash(), frozen.answer());
     }
 
     /** The report on it with invented figures. */
     static Report designed(String name) {
-        Evaluation.Answered answered = demo(name);
-        return of(
-                answered.title(),
-                "Two shifts; the lid of the furnace is shared.",
-                InventedDesign.in(answered.answer()));
+        Report plain = plain(name);
+        return of(plain.title(), "Two shifts; the lid of the furnace is shared.", InventedDesign.in(plain.answer()));
     }
 
     /** A report on an answer made by a test. */
@@ -51,8 +30,26 @@ final class Answers {
         return Report.ofFirst(title, notes, FrozenAnswer.of(answer).hash(), answer);
     }
 
-    private static TaskEvaluator starter() {
-        EditionReader.Result read = EditionInput.readStarter();
-        return TaskEvaluator.of(read.edition().orElseThrow(), Engine.PLAIN);
+    /** The same answer with nothing that may clean the task. */
+    static Answer withoutCandidates(Answer a) {
+        return new Answer(
+                a.format(),
+                a.request(),
+                a.requestHash(),
+                new Answer.Headline("Nothing stands.", "Every process is ruled out.", List.of()),
+                a.intended(),
+                a.facts(),
+                a.firings(),
+                List.of(),
+                a.ruledOut(),
+                a.cautions(),
+                a.questions(),
+                a.doubts(),
+                a.verifications(),
+                Optional.empty(),
+                a.figures(),
+                a.inputs(),
+                a.rules(),
+                a.sources());
     }
 }

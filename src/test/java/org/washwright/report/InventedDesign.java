@@ -139,7 +139,12 @@ final class InventedDesign {
                     List.of(i == 1 ? "part/wallThickness" : "part/wettedArea", "figure/volume/" + i),
                     i == 2 ? List.of("cupped parts carry out more than a film") : List.of()));
             figures.add(figure(
-                    "power", i, 1.2 * i, 2.4 * i, 1.2 * i + " to " + 2.4 * i + " kW", "window/" + i + "/temperature"));
+                    "power",
+                    i,
+                    1.2 * i,
+                    2.4 * i,
+                    Numerals.three(1.2 * i) + " to " + Numerals.three(2.4 * i) + " kW",
+                    "window/" + i + "/temperature"));
             control.add(new Control(
                     i,
                     "conductivity",
