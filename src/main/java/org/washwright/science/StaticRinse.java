@@ -32,7 +32,7 @@ public final class StaticRinse {
         check(bath, volume);
         Need.notNegative(dragOutPerDip, "drag-out of a dip", "m³");
         Need.notNegative(dips, "number of dips", "");
-        return Estimate.of(-bath * StrictMath.expm1(-dips * StrictMath.log1p(dragOutPerDip / volume)));
+        return Estimate.of(-bath * StrictMath.expm1(-(double) dips * StrictMath.log1p(dragOutPerDip / volume)));
     }
 
     private static void check(double bath, double volume) {
