@@ -14,7 +14,10 @@ class BathLifeTest {
 
     private static final double HOUR = 3600;
 
-    /** 2000 L to 5 g/L under 150 m²/h of 2 g/m² for 16 h/d: 2.083 days; a separator that keeps 80 % away makes it 10.42, by hand. */
+    /**
+     * 2000 L to 5 g/L under 150 m²/h of 2 g/m² for 16 h/d: 2.083 days; a separator that keeps 80 % away makes it 10.42,
+     * by hand.
+     */
     @ParameterizedTest
     @CsvSource({"0, 2.083", "0.8, 10.42"})
     void aBathLastsUntilItsLimit(double separated, double days) {
@@ -24,7 +27,10 @@ class BathLifeTest {
         assertEquals(days, time / 86_400, 0.0005 * days);
     }
 
-    /** 300 g/h into 2000 L, 200 L/h through a filter that takes 60 %: 2.5 g/L in the end, 2.0 g/L after 26.82 h, by hand. */
+    /**
+     * 300 g/h into 2000 L, 200 L/h through a filter that takes 60 %: 2.5 g/L in the end, 2.0 g/L after 26.82 h, by
+     * hand.
+     */
     @Test
     void aSideStreamHoldsABath() {
         double load = 0.3 / HOUR;
@@ -106,7 +112,10 @@ class BathLifeTest {
         }
     }
 
-    /** 1500 L from 2.1 to 3.0 % with a neat product: 13.92 L; the simple rule of three gives 13.5 L, 3 % too little; by hand. */
+    /**
+     * 1500 L from 2.1 to 3.0 % with a neat product: 13.92 L; the simple rule of three gives 13.5 L, 3 % too little; by
+     * hand.
+     */
     @Test
     void dosingCountsTheProductItself() {
         double litres = Dosing.productVolume(1.5, 0.021, 0.03, 1).value() * 1e3;
@@ -182,8 +191,9 @@ class BathLifeTest {
     }
 
     /**
-     * API Publication 421, Design and Operation of Oil-Water Separators (1990), equation for the rise of globules of 150 µm, from memory: {@code Vt = 0.0241 (Sw -
-     * So) / mu}, Vt in ft/min, S specific gravity of water and oil, mu in poise.
+     * API Publication 421, Design and Operation of Oil-Water Separators (1990), equation for the rise of globules of
+     * 150 µm, from memory: {@code Vt = 0.0241 (Sw - So) / mu}, Vt in ft/min, S specific gravity of water and oil, mu in
+     * poise.
      */
     @ParameterizedTest
     @CsvSource({"0.90, 0.0101", "0.85, 0.0055", "0.80, 0.01"})

@@ -18,7 +18,10 @@ class CostTest {
         assertEquals(factor, Annuity.factor(percent / 100, years).value(), 1e-6);
     }
 
-    /** Capital recovery factors of the compound interest tables in textbooks of engineering economy (from memory), four figures. */
+    /**
+     * Capital recovery factors of the compound interest tables in textbooks of engineering economy (from memory), four
+     * figures.
+     */
     @ParameterizedTest
     @CsvSource({
         "5, 5, 0.2310",
@@ -44,7 +47,10 @@ class CostTest {
         assertEquals(factor, Annuity.factor(percent / 100, years).value(), 6e-5);
     }
 
-    /** 180 000 at 8 % over 8 years: 31 322.66 a year; with the other costs 106 091.46, 0.088410 for each of 1.2 million parts; by hand. */
+    /**
+     * 180 000 at 8 % over 8 years: 31 322.66 a year; with the other costs 106 091.46, 0.088410 for each of 1.2 million
+     * parts; by hand.
+     */
     @Test
     void aMachineCostsItsAnnuity() {
         double annuity = 180_000 * Annuity.factor(0.08, 8).value();
@@ -69,7 +75,10 @@ class CostTest {
         assertThrows(RefusedInput.class, () -> Annuity.factor(0.05, 0));
     }
 
-    /** Textbooks of plant design (Williams 1947; Peters and Timmerhaus, from memory): twice the size 1.52 times, ten times 4 times the cost. */
+    /**
+     * Textbooks of plant design (Williams 1947; Peters and Timmerhaus, from memory): twice the size 1.52 times, ten
+     * times 4 times the cost.
+     */
     @ParameterizedTest
     @CsvSource({"2, 0.6, 1.52", "3, 0.6, 1.93", "10, 0.6, 3.98", "0.5, 0.6, 0.66", "2, 1, 2", "1, 0.6, 1", "4, 0.5, 2"})
     void largerMachinesCostLessForTheirSize(double ratio, double exponent, double cost) {

@@ -13,7 +13,9 @@ class DryingTest {
 
     private static final double ATMOSPHERE = 101_325;
 
-    /** Steam tables by temperature (IAPWS-95, as in Çengel and Boles, Thermodynamics, table A-4, from memory), kJ/kg. */
+    /**
+     * Steam tables by temperature (IAPWS-95, as in Çengel and Boles, Thermodynamics, table A-4, from memory), kJ/kg.
+     */
     @ParameterizedTest
     @CsvSource({
         "0.01, 2500.9",
@@ -70,7 +72,10 @@ class DryingTest {
         }
     }
 
-    /** By hand from 0.62198 p / (P - p) and the pressures of steam tables (from memory), 2.339, 7.385, 19.946, 31.201 and 47.414 kPa. */
+    /**
+     * By hand from 0.62198 p / (P - p) and the pressures of steam tables (from memory), 2.339, 7.385, 19.946, 31.201
+     * and 47.414 kPa.
+     */
     @ParameterizedTest
     @CsvSource({"20, 0.014697", "40, 0.048896", "60, 0.15245", "70, 0.27674", "80, 0.54702"})
     void airHoldsTheWaterOfTheFormula(double celsius, double ratio) {
@@ -96,7 +101,10 @@ class DryingTest {
         assertEquals(ratio, HumidAir.saturated(celsius + 273.15, ATMOSPHERE).value(), tolerance * ratio);
     }
 
-    /** Half saturated air of 20 °C: 0.00726 kg/kg (psychrometric chart, from memory); with Washwright's own pressure of water. */
+    /**
+     * Half saturated air of 20 °C: 0.00726 kg/kg (psychrometric chart, from memory); with Washwright's own pressure of
+     * water.
+     */
     @Test
     void humidAirIsAShareOfSaturation() {
         double p = WaterVapourPressure.pressure(293.15).value();
@@ -129,7 +137,10 @@ class DryingTest {
                 1e-9);
     }
 
-    /** 1 m² under air of 20 °C, half saturated: °C, m/s, kg/h and kW by hand. At 80 °C with 2308 kJ/kg, and with a warning. */
+    /**
+     * 1 m² under air of 20 °C, half saturated: °C, m/s, kg/h and kW by hand. At 80 °C with 2308 kJ/kg, and with a
+     * warning.
+     */
     @ParameterizedTest
     @CsvSource({"60, 0, 3.63, 2.38, 0", "60, 0.5, 5.01, 3.28, 0", "80, 0.2, 15.5, 9.94, 1"})
     void openBathsEvaporate(double celsius, double velocity, double kilograms, double kilowatt, int warnings) {
@@ -186,8 +197,8 @@ class DryingTest {
     }
 
     /**
-     * kg of condensate on 100 kg of steel (490 J/(kg K)) from 20 °C: boiling points and latent heats in kJ/kg as in the CRC Handbook and data files of the
-     * open library `chemicals`; by hand.
+     * kg of condensate on 100 kg of steel (490 J/(kg K)) from 20 °C: boiling points and latent heats in kJ/kg as in the
+     * CRC Handbook and data files of the open library `chemicals`; by hand.
      */
     @ParameterizedTest
     @CsvSource({

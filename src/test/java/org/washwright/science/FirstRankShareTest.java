@@ -17,8 +17,8 @@ class FirstRankShareTest {
     private static final int DRAWS = 40_000;
 
     /**
-     * Two areas: weights w and 1 - w with w even from 0 to 1. The first candidate wins from where the lines cross, so its share is a length; by hand. The tolerance
-     * is four standard deviations of 40 000 draws.
+     * Two areas: weights w and 1 - w with w even from 0 to 1. The first candidate wins from where the lines cross, so
+     * its share is a length; by hand. The tolerance is four standard deviations of 40 000 draws.
      */
     @ParameterizedTest
     @CsvSource({
@@ -48,7 +48,10 @@ class FirstRankShareTest {
         }
     }
 
-    /** Weights of a simplex of three areas exceed one half with the chance 1/4 each (area of a corner; Devroye 1986, from memory). */
+    /**
+     * Weights of a simplex of three areas exceed one half with the chance 1/4 each (area of a corner; Devroye 1986,
+     * from memory).
+     */
     @Test
     void weightingsAreEvenlySpread() {
         // The second candidate is worth half of all weight, whatever the weights are.

@@ -14,7 +14,10 @@ import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 import org.junit.jupiter.api.Test;
 
-/** Sizing of lines against Apache Commons Math 3.6.1: its solvers and integrators know the balances alone, none of our algebra. */
+/**
+ * Sizing of lines against Apache Commons Math 3.6.1: its solvers and integrators know the balances alone, none of our
+ * algebra.
+ */
 class LineCommonsMathTest {
 
     private static final BrentSolver SOLVER = new BrentSolver(1e-13, 1e-12);
@@ -127,7 +130,10 @@ class LineCommonsMathTest {
         return debt / StrictMath.pow(1 + interest, years);
     }
 
-    /** The flow is the integral of the parabola of velocities over the bore, and a jet's velocity the root of the balance of energy. */
+    /**
+     * The flow is the integral of the parabola of velocities over the bore, and a jet's velocity the root of the
+     * balance of energy.
+     */
     @Test
     void boresAndJetsFollowTheirBalances() {
         for (double radius = 0.2e-3; radius < 5e-3; radius *= 1.7) {

@@ -154,7 +154,10 @@ class LineIndependentToolsIT {
         agree(1e-9, 0);
     }
 
-    /** scipy cuts the triangle of weightings along straight lines and measures the pieces; we draw: within four standard deviations. */
+    /**
+     * scipy cuts the triangle of weightings along straight lines and measures the pieces; we draw: within four standard
+     * deviations.
+     */
     @Test
     void firstRanksAreTheAreasThatScipyMeasures() {
         Random random = new Random(305);

@@ -25,8 +25,9 @@ class PairwiseWeightsTest {
     private static final String CIRCLE = "1 9 1/9; 1/9 1 9; 9 1/9 1";
 
     /**
-     * Haas and Meixner, An Illustrated Guide to the Analytic Hierarchy Process (style, reliability, fuel); Saaty 2008, drinks (matrix and vector from memory); a
-     * choice of a house with eight criteria, Saaty 1990 (both from memory); a circle of contradictions, by hand.
+     * Haas and Meixner, An Illustrated Guide to the Analytic Hierarchy Process (style, reliability, fuel); Saaty 2008,
+     * drinks (matrix and vector from memory); a choice of a house with eight criteria, Saaty 1990 (both from memory); a
+     * circle of contradictions, by hand.
      */
     @ParameterizedTest
     @CsvSource({
@@ -48,8 +49,9 @@ class PairwiseWeightsTest {
     }
 
     /**
-     * The much copied example of the house has CR = 0.169 by the published matrix and Saaty's own rule of 0.10 refuses it, though the weights are used there. The
-     * mean of the scaled columns, a short cut often printed instead, differs from the eigenvector by up to 0.021 here.
+     * The much copied example of the house has CR = 0.169 by the published matrix and Saaty's own rule of 0.10 refuses
+     * it, though the weights are used there. The mean of the scaled columns, a short cut often printed instead, differs
+     * from the eigenvector by up to 0.021 here.
      */
     @Test
     void thePublishedExampleOfTheHouseContradictsItself() {

@@ -16,8 +16,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class RinsingTest {
 
     /**
-     * W. Yates, Ten Minutes to Better Rinsing, Products Finishing, December 1991: one tank, drag-out 1; 99 of water thin 100 to 1, 2000 thin 10 oz/gal of
-     * nickel 2001 to 1, to 0.005 oz/gal.
+     * W. Yates, Ten Minutes to Better Rinsing, Products Finishing, December 1991: one tank, drag-out 1; 99 of water
+     * thin 100 to 1, 2000 thin 10 oz/gal of nickel 2001 to 1, to 0.005 oz/gal.
      */
     @ParameterizedTest
     @CsvSource({"99, 100", "2000, 2001"})
@@ -33,7 +33,9 @@ class RinsingTest {
         assertEquals(0.005, 10 / RinseDilution.single(2000).value(), 5e-6);
     }
 
-    /** The trade rule takes 100 x 100 = 10 000 for two counter-current tanks with 99 of water; the balance gives 9901. */
+    /**
+     * The trade rule takes 100 x 100 = 10 000 for two counter-current tanks with 99 of water; the balance gives 9901.
+     */
     @Test
     void theTradeRuleOfTwoCounterCurrentTanksIsOnePerCentTooHigh() {
         assertEquals(9901, RinseDilution.counterCurrent(99, 2).value());
@@ -116,6 +118,18 @@ class RinsingTest {
                 0.0005);
     }
 
+    @Test
+    void theRuleOfTheRootIsOnTheSafeSideAndAtMostAQuarterTooHighWithoutAWarning() {
+        for (int tanks = 1; tanks <= 8; tanks++) {
+            for (double dilution = 1; dilution < 1e6; dilution *= 1.3) {
+                Estimate rule = RinseDilution.approximateWaterRatio(dilution, tanks);
+                double exact = RinseDilution.waterRatio(dilution, tanks).value();
+                assertTrue(rule.value() >= exact);
+                assertTrue(rule.value() <= 1.25 * exact || !rule.warnings().isEmpty(), dilution + " with " + tanks);
+            }
+        }
+    }
+
     /** Tank by tank with the linear solver of Commons Math 3.6.1, which knows no sum of powers. */
     @Test
     void theChainOfTanksSolvedTankByTankIsTheSumOfPowers() {
@@ -138,7 +152,10 @@ class RinsingTest {
         }
     }
 
-    /** Concentrations of the tanks behind a bath of 1 with drag-out 1: what comes in with parts and water goes out with both. */
+    /**
+     * Concentrations of the tanks behind a bath of 1 with drag-out 1: what comes in with parts and water goes out with
+     * both.
+     */
     private static double[] chain(double ratio, int tanks, boolean counterCurrent) {
         var balance = new Array2DRowRealMatrix(tanks, tanks);
         var into = new ArrayRealVector(tanks);
@@ -245,7 +262,10 @@ class RinsingTest {
         assertEquals(7, UnsteadyRinse.concentration(50, 7, 0, 0, 0.4, 1e6).value());
     }
 
-    /** NCMS rinsing manual, appendix D: 50 + 100 exp(-0.1 t) ml after 10 and 30 s (the parameters are an example, the values by hand). */
+    /**
+     * NCMS rinsing manual, appendix D: 50 + 100 exp(-0.1 t) ml after 10 and 30 s (the parameters are an example, the
+     * values by hand).
+     */
     @ParameterizedTest
     @CsvSource({"0, 150", "10, 86.8", "30, 55.0"})
     void partsDripAsTheManualSays(double seconds, double millilitres) {

@@ -15,7 +15,10 @@ class SolventAirTest {
     private static final double CFM = 0.02831684659 / 60;
     private static final double SQUARE_FOOT = 0.09290304;
 
-    /** ACGIH, Industrial Ventilation, open surface tanks (from memory): 100 to 250 cfm/ft² by class; cfm of a tank of 3 by 5 ft. */
+    /**
+     * ACGIH, Industrial Ventilation, open surface tanks (from memory): 100 to 250 cfm/ft² by class; cfm of a tank of 3
+     * by 5 ft.
+     */
     @ParameterizedTest
     @CsvSource({"100, 1500, 0", "150, 2250, 0", "250, 3750, 0", "90, 1350, 1", "300, 4500, 1"})
     void slotsExtractWhatTheManualAsksFor(double perArea, double cfm, int warnings) {

@@ -18,8 +18,8 @@ class UltrasonicTankTest {
     private static final double INCH = 0.0254;
 
     /**
-     * W/gal as printed: 80 at 3.4 gal and 20 above 50 gal (device manuals); the band of four suppliers (Metal Finishing 2013, p. 75) is 20 to 60 by 40 to 100
-     * gal, and 50 to 100 is usual in smaller tanks.
+     * W/gal as printed: 80 at 3.4 gal and 20 above 50 gal (device manuals); the band of four suppliers (Metal Finishing
+     * 2013, p. 75) is 20 to 60 by 40 to 100 gal, and 50 to 100 is usual in smaller tanks.
      */
     @ParameterizedTest
     @CsvSource({
@@ -74,8 +74,9 @@ class UltrasonicTankTest {
     }
 
     /**
-     * The guidebook (Metal Finishing 2013) prints 160 °C as the best temperature of water for cavitation. Open water boils at 100 °C; at 160 °C it would need
-     * 6.2 bar (steam tables). Read as °F it is 71 °C, which is what other sources say: 55 to 70 °C. Taken as a misprint of the unit.
+     * The guidebook (Metal Finishing 2013) prints 160 °C as the best temperature of water for cavitation. Open water
+     * boils at 100 °C; at 160 °C it would need 6.2 bar (steam tables). Read as °F it is 71 °C, which is what other
+     * sources say: 55 to 70 °C. Taken as a misprint of the unit.
      */
     @Test
     void thePrintedHundredAndSixtyDegreesAreFahrenheit() {
@@ -101,7 +102,9 @@ class UltrasonicTankTest {
         assertEquals(feet, Jet.velocity(psi * PSI, 998.6).value() / 0.3048, 0.002 * feet);
     }
 
-    /** The same (from memory): Q = 29.84 d² sqrt(psi) in gal/min with d in inches, before the coefficient of the nozzle. */
+    /**
+     * The same (from memory): Q = 29.84 d² sqrt(psi) in gal/min with d in inches, before the coefficient of the nozzle.
+     */
     @ParameterizedTest
     @CsvSource({"0.5, 40, 47.18", "0.5, 100, 74.6", "1, 50, 211.0", "1, 100, 298.4", "1.25, 80, 417.0"})
     void nozzlesGiveWhatFireFightersReckon(double inches, double psi, double gallons) {
@@ -142,7 +145,9 @@ class UltrasonicTankTest {
         assertEquals(4.28e4, PipeFlow.reynolds(v, 2e-3, 0.66e-6).value(), 0.005 * 4.28e4);
     }
 
-    /** Hagen and Poiseuille (from memory): 64 / Re is the friction factor of laminar flow, and 16 / Re that of Fanning. */
+    /**
+     * Hagen and Poiseuille (from memory): 64 / Re is the friction factor of laminar flow, and 16 / Re that of Fanning.
+     */
     @Test
     void laminarFlowHasTheFrictionFactorOfTheTextbooks() {
         for (double v = 1e-3; v < 0.5; v *= 2) {
