@@ -67,6 +67,7 @@ class BathLifeTest {
                 .value()));
         assertThrows(RefusedInput.class, () -> BathContamination.steadyState(1, 0, 0.5));
         assertThrows(RefusedInput.class, () -> BathContamination.timeToLimit(0, 5, 0, 1));
+        assertThrows(RefusedInput.class, () -> BathContamination.concentration(2, -1, 1, 1, 0.5, 1));
     }
 
     @Test
@@ -188,6 +189,14 @@ class BathLifeTest {
         Estimate rise = OilRise.velocity(micrometres * 1e-6, 120, 0.55e-3);
         assertEquals(millimetres, rise.value() * 1e3, 0.002 * millimetres);
         assertEquals(warnings, rise.warnings().size());
+    }
+
+    @Test
+    void dropsThatAreTooLargeForStokesSaySo() {
+        // By hand: 200 µm rise 4.755 mm/s, Re = 1000 v d / mu = 1.73.
+        assertEquals(
+                "Stokes' law holds for creeping drops with a Reynolds number to 1, not 1.729: they rise more slowly",
+                OilRise.velocity(200e-6, 120, 0.55e-3).warnings().get(0));
     }
 
     /**

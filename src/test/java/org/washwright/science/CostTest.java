@@ -93,6 +93,8 @@ class CostTest {
                 "Costs carry over to machines up to ten times larger or smaller, not to 20 times the size",
                 SixTenthsRule.cost(1, 1, 20, 0.6).warnings().get(0));
         assertEquals(1, SixTenthsRule.cost(1, 20, 1, 0.6).warnings().size());
+        assertTrue(SixTenthsRule.cost(1, 1, 10, 0.6).warnings().isEmpty());
+        assertTrue(SixTenthsRule.cost(1, 10, 1, 0.6).warnings().isEmpty());
         assertThrows(RefusedInput.class, () -> SixTenthsRule.cost(1, 0, 1, 0.6));
         assertThrows(RefusedInput.class, () -> SixTenthsRule.cost(1, 1, 1, -0.6));
     }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -123,6 +124,8 @@ class DryingTest {
         assertThrows(RefusedInput.class, () -> HumidAir.humidityRatio(5001, 5e3));
         assertEquals(1, HumidAir.saturated(260, ATMOSPHERE).warnings().size());
         assertThrows(RefusedInput.class, () -> EvaporationFromWater.massRate(1, 0, boiling.value(), 0.01));
+        // Exactly at the limit the printed form still holds.
+        assertTrue(EvaporationFromWater.massRate(1, 0, 0.28, 0.01).warnings().isEmpty());
     }
 
     /** The Engineering ToolBox, evaporation from water surface, examples: m/s, m², difference of ratios, kg/h. */
@@ -184,7 +187,9 @@ class DryingTest {
     void blowingOffLeavesSome(double removed, double litres, int warnings) {
         Estimate left = BlowOff.left(0.1e-3, removed);
         assertEquals(litres, left.value() * 1e3, 1e-12);
-        assertEquals(warnings, left.warnings().size());
+        assertEquals(
+                warnings > 0 ? List.of("Blowing off removes 70 to 95 % as a rule, not 99 %") : List.of(),
+                left.warnings());
         assertThrows(RefusedInput.class, () -> BlowOff.left(0.1, 1 + removed + 1e-9));
     }
 

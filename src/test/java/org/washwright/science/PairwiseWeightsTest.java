@@ -126,6 +126,7 @@ class PairwiseWeightsTest {
                 assertEquals(weights[i] / sum, found.weights().get(i), 1e-12);
             }
             assertEquals(n, found.lambda(), 1e-9);
+            assertEquals(0, found.consistencyIndex(), 1e-9);
             assertEquals(0, found.consistencyRatio(), 1e-9);
             assertTrue(found.acceptable());
         }
@@ -142,7 +143,9 @@ class PairwiseWeightsTest {
 
     @Test
     void matricesThatAreNoneAreRefused() {
-        for (String bad : new String[] {"1 2; 2 1", "1 -2; -1/2 1", "1 0; 0 1", "2 1; 1 1", "1 2 3; 1/2 1; 1/3 1 1"}) {
+        for (String bad : new String[] {
+            "1 2; 2 1", "1 -2; -1/2 1", "1 0; 0 1", "2 1; 1 1", "1 2 3; 1/2 1; 1/3 1 1", "1 2; 1/2 1; 1/3 1"
+        }) {
             double[][] matrix = matrix(bad);
             assertThrows(RefusedInput.class, () -> PairwiseWeights.of(matrix), bad);
         }

@@ -218,6 +218,8 @@ class RinsingTest {
         assertThrows(RefusedInput.class, () -> RinseDilution.approximateWaterRatio(0.5, 2));
         assertThrows(RefusedInput.class, () -> StaticRinse.afterDips(1, 1e-3, 1, -1));
         assertThrows(RefusedInput.class, () -> StaticRinse.concentration(1, 1, 1, 0));
+        assertThrows(RefusedInput.class, () -> StaticRinse.concentration(-1, 1, 1, 1));
+        assertThrows(RefusedInput.class, () -> StaticRinse.afterDips(-1, 1e-3, 1, 1));
         assertThrows(RefusedInput.class, () -> UnsteadyRinse.concentration(1, 1, 1, 1, 0, 1));
         assertThrows(RefusedInput.class, () -> DripCurve.retained(1, 1, -1, 1));
     }
