@@ -1,10 +1,11 @@
 package org.washwright.science;
 
 /**
- * Share of an investment to pay each year: {@code a = i (1 + i)^n / ((1 + i)^n - 1)}, without interest 1/n (common textbook formula of the capital recovery
- * factor, from memory).
+ * Share of an investment to pay each year: {@code a = i (1 + i)^n / ((1 + i)^n - 1)}, without interest 1/n (common
+ * textbook formula of the capital recovery factor, from memory).
  *
- * <p>i interest a year as a share, n life in years, paid at each year's end. No inflation, taxes or value left at the end.
+ * <p>i interest a year as a share, n life in years, paid at each year's end. No inflation, taxes or value left at the
+ * end.
  */
 public final class Annuity {
 

@@ -1,12 +1,13 @@
 package org.washwright.science;
 
 /**
- * Soil that gathers in a bath with or without a side stream through a separator or filter: {@code V dC/dt = G - q e C}, by the balance of mass. Hence {@code t =
- * V (Cmax - C0) / G} without, {@code Cs = G / (q e)} in the end, and {@code C = Cs + (C0 - Cs) exp(-q e t / V)} with one.
+ * Soil that gathers in a bath with or without a side stream through a separator or filter: {@code V dC/dt = G - q e C},
+ * by the balance of mass. Hence {@code t = V (Cmax - C0) / G} without, {@code Cs = G / (q e)} in the end, and {@code C
+ * = Cs + (C0 - Cs) exp(-q e t / V)} with one.
  *
- * <p>C in kg/m³, V in m³, G soil that comes in, in kg/s; q side stream in m³/s, e share of the soil that one passage takes out. The bath is well mixed,
- * and G is steady. Soil that settles, evaporates or leaves with the parts is not counted, which makes a bath last longer; soil that emulsifies passes
- * the separator, which makes e small.
+ * <p>C in kg/m³, V in m³, G soil that comes in, in kg/s; q side stream in m³/s, e share of the soil that one passage
+ * takes out. The bath is well mixed, and G is steady. Soil that settles, evaporates or leaves with the parts is not
+ * counted, which makes a bath last longer; soil that emulsifies passes the separator, which makes e small.
  */
 public final class BathContamination {
 

@@ -3,8 +3,8 @@ package org.washwright.science;
 /**
  * Film of water left after blowing off: {@code film (1 - share)}.
  *
- * <p>Film in kg, m³ or m, the answer in the same. Blowing off removes 70 to 95 % [common practice, no source]; a share above 95 % is taken with a
- * warning. Water in blind holes and laps stays.
+ * <p>Film in kg, m³ or m, the answer in the same. Blowing off removes 70 to 95 % [common practice, no source]; a share
+ * above 95 % is taken with a warning. Water in blind holes and laps stays.
  */
 public final class BlowOff {
 

@@ -1,10 +1,12 @@
 package org.washwright.science;
 
 /**
- * Product that brings a bath back to strength: {@code v = V (c2 - c1) / (cp - c2)}, by the balance of the product; the bath grows by v.
+ * Product that brings a bath back to strength: {@code v = V (c2 - c1) / (cp - c2)}, by the balance of the product; the
+ * bath grows by v.
  *
- * <p>V and v in m³; shares by volume: c1 in the bath now, c2 wanted, cp in the product (1 for a neat one). The rule of thumb {@code V (c2 - c1)} doses
- * too little. A bath that already is stronger gets none, with a warning. Volumes are taken to add up.
+ * <p>V and v in m³; shares by volume: c1 in the bath now, c2 wanted, cp in the product (1 for a neat one). The rule of
+ * thumb {@code V (c2 - c1)} doses too little. A bath that already is stronger gets none, with a warning. Volumes are
+ * taken to add up.
  */
 public final class Dosing {
 

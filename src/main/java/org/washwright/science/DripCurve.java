@@ -1,11 +1,12 @@
 package org.washwright.science;
 
 /**
- * Liquid that a part still holds while it drips: {@code V = Vend + Vstart exp(-k t)} (National Center for Manufacturing Sciences, rinsing manual,
- * appendix D; fits the curves of EPA/625/4-87/018).
+ * Liquid that a part still holds while it drips: {@code V = Vend + Vstart exp(-k t)} (National Center for Manufacturing
+ * Sciences, rinsing manual, appendix D; fits the curves of EPA/625/4-87/018).
  *
- * <p>Vend what never drips off, Vstart what does, both as a volume in m³ or a film in m; k in 1/s, t in s. All three are fitted to a part by
- * weighing; they change with shape, hanging, temperature and wetting agent. Other parts than the weighed one are outside, which no number shows.
+ * <p>Vend what never drips off, Vstart what does, both as a volume in m³ or a film in m; k in 1/s, t in s. All three
+ * are fitted to a part by weighing; they change with shape, hanging, temperature and wetting agent. Other parts than
+ * the weighed one are outside, which no number shows.
  */
 public final class DripCurve {
 

@@ -1,13 +1,14 @@
 package org.washwright.science;
 
 /**
- * Water that evaporates from a free surface: {@code m = (25 + 19 v) A (xs - x)} in kg/h (The Engineering ToolBox, evaporation from a water
- * surface).
+ * Water that evaporates from a free surface: {@code m = (25 + 19 v) A (xs - x)} in kg/h (The Engineering ToolBox,
+ * evaporation from a water surface).
  *
- * <p>v air over the surface in m/s, A in m², x kilograms of water for each kilogram of dry air in the room, xs the same of saturated air at the
- * temperature of the water (see {@link HumidAir}). The answer is in kg/s. Published models of the same surface differ by 30 %. Above xs = 0.28, about 70
- * °C, xs grows without end while the loss does not: the value is given with a warning, and {@link TankSurfaceLoss} is better. Into air that is moister
- * than xs nothing evaporates: zero with a warning.
+ * <p>v air over the surface in m/s, A in m², x kilograms of water for each kilogram of dry air in the room, xs the same
+ * of saturated air at the temperature of the water (see {@link HumidAir}). The answer is in kg/s. Published models of
+ * the same surface differ by 30 %. Above xs = 0.28, about 70 °C, xs grows without end while the loss does not: the
+ * value is given with a warning, and {@link TankSurfaceLoss} is better. Into air that is moister than xs nothing
+ * evaporates: zero with a warning.
  */
 public final class EvaporationFromWater {
 

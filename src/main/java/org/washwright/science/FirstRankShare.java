@@ -3,12 +3,14 @@ package org.washwright.science;
 import java.util.SplittableRandom;
 
 /**
- * How often each candidate comes first when nobody knows the weights: the share of all weightings, each as likely as any other, in which its weighted sum is the
- * highest (the rank acceptability for rank one of Lahdelma, Hokkanen and Salminen, European Journal of Operational Research 106 (1998) 137, from memory).
+ * How often each candidate comes first when nobody knows the weights: the share of all weightings, each as likely as
+ * any other, in which its weighted sum is the highest (the rank acceptability for rank one of Lahdelma, Hokkanen and
+ * Salminen, European Journal of Operational Research 106 (1998) 137, from memory).
  *
- * <p>Weightings are drawn evenly from the simplex by exponential spacings (Devroye, Non-Uniform Random Variate Generation, 1986, chapter V, theorem 2.2, from
- * memory); dividing them by their sum changes no rank and is left out. The same seed draws the same weightings, whatever the candidates. Candidates that tie
- * share the draw. The error of a share s after N draws is about {@code sqrt(s (1 - s) / N)}.
+ * <p>Weightings are drawn evenly from the simplex by exponential spacings (Devroye, Non-Uniform Random Variate
+ * Generation, 1986, chapter V, theorem 2.2, from memory); dividing them by their sum changes no rank and is left out.
+ * The same seed draws the same weightings, whatever the candidates. Candidates that tie share the draw. The error of a
+ * share s after N draws is about {@code sqrt(s (1 - s) / N)}.
  */
 public final class FirstRankShare {
 
@@ -22,7 +24,8 @@ public final class FirstRankShare {
      * @param scores of each candidate in each area, higher being better, in one scale for all areas
      * @param seed of the draws
      * @param draws number of weightings
-     * @throws RefusedInput for no candidates, no areas, rows of different lengths, a score that is no number or fewer than one draw
+     * @throws RefusedInput for no candidates, no areas, rows of different lengths, a score that is no number or fewer
+     *     than one draw
      */
     public static double[] of(double[][] scores, long seed, int draws) {
         check(scores, draws);

@@ -1,10 +1,12 @@
 package org.washwright.science;
 
 /**
- * Power that warms a bath and its tank in a time: {@code P = C dT / (t eta)} with {@code C = sum(m c)}, by the balance of heat.
+ * Power that warms a bath and its tank in a time: {@code P = C dT / (t eta)} with {@code C = sum(m c)}, by the balance
+ * of heat.
  *
- * <p>P in W, C heat capacity of liquid, tank and parts together in J/K, dT in K, t in s, eta share of the power that arrives in the bath. Losses on
- * the way are only in eta: a hot open bath loses more than it seems, see {@link TankSurfaceLoss}.
+ * <p>P in W, C heat capacity of liquid, tank and parts together in J/K, dT in K, t in s, eta share of the power that
+ * arrives in the bath. Losses on the way are only in eta: a hot open bath loses more than it seems, see {@link
+ * TankSurfaceLoss}.
  */
 public final class HeatUp {
 

@@ -1,11 +1,12 @@
 package org.washwright.science;
 
 /**
- * Water in air, as kilograms for each kilogram of dry air: {@code x = 0.62198 p / (P - p)} (Dalton's law with the molar masses of water and air; ASHRAE
- * Fundamentals, psychrometrics, from memory).
+ * Water in air, as kilograms for each kilogram of dry air: {@code x = 0.62198 p / (P - p)} (Dalton's law with the molar
+ * masses of water and air; ASHRAE Fundamentals, psychrometrics, from memory).
  *
- * <p>p partial pressure of water and P pressure of the air, both in Pa. Ideal gases: within 0.5 % at one atmosphere. Where water boils there is no air
- * left: the ratio is without end, with a warning.
+ * <p>p partial pressure of water and P pressure of the air, both in Pa. Ideal gases: at one atmosphere 0.6 % below
+ * tables of real air to 50 °C, 1.1 % to 70 °C and 1.6 % at 80 °C. Where water boils there is no air left: the ratio is
+ * without end, with a warning.
  */
 public final class HumidAir {
 

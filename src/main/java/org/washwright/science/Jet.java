@@ -3,12 +3,12 @@ package org.washwright.science;
 import org.washwright.quantity.Dimension;
 
 /**
- * Jet out of a nozzle, by Bernoulli's equation and the balance of momentum (Bernoulli 1738, from memory): {@code v = sqrt(2 p / rho)}, {@code F = rho A v^2 = 2 p
- * A}, {@code Q = v A}, A = pi d²/4.
+ * Jet out of a nozzle, by Bernoulli's equation and the balance of momentum (Bernoulli 1738, from memory): {@code v =
+ * sqrt(2 p / rho)}, {@code F = rho A v^2 = 2 p A}, {@code Q = v A}, A = pi d²/4.
  *
- * <p>v in m/s, p pressure above that of the air in Pa, rho in kg/m³, F force on a flat wall across the jet in N, Q in m³/s, d in m. For a nozzle without
- * loss and contraction; real ones give 60 to 98 % of the flow. Air breaks a jet after about 100 diameters. Above 100 MPa, where liquids give way, the
- * value is given with a warning.
+ * <p>v in m/s, p pressure above that of the air in Pa, rho in kg/m³, F force on a flat wall across the jet in N, Q in
+ * m³/s, d in m. For a nozzle without loss and contraction; real ones give 60 to 98 % of the flow. Above 100 MPa, where
+ * liquids give way, the value is given with a warning.
  */
 public final class Jet {
 

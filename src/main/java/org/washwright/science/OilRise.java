@@ -3,9 +3,10 @@ package org.washwright.science;
 /**
  * Speed at which drops of oil rise in a bath (Stokes 1851, from memory): {@code v = g d^2 (rho - rho_oil) / (18 mu)}.
  *
- * <p>v in m/s, g = 9.80665 m/s², d diameter of the drops in m, densities in kg/m³, mu viscosity of the bath in Pa s. Holds while the Reynolds number {@code
- * 1000 v d / mu} of a bath of water is below 1; above, drops rise more slowly, and the value is given with a warning. Drops are taken as rigid, as those
- * in baths with surfactants are. Emulsified drops of 10 µm rise 0.01 mm/s: no tank is calm enough for that.
+ * <p>v in m/s, g = 9.80665 m/s², d diameter of the drops in m, densities in kg/m³, mu viscosity of the bath in Pa s.
+ * Holds while the Reynolds number {@code 1000 v d / mu} of a bath of water is below 1; above, drops rise more slowly,
+ * and the value is given with a warning. Drops are taken as rigid, as those in baths with surfactants are. Emulsified
+ * drops of 10 µm rise 0.01 mm/s: no tank is calm enough for that.
  */
 public final class OilRise {
 

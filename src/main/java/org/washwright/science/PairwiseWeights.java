@@ -4,11 +4,13 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Weights from comparisons in pairs (Saaty, The Analytic Hierarchy Process, 1980, and Int. J. Services Sciences 1 (2008) 83, from memory): the principal right
- * eigenvector of the matrix, scaled to the sum 1, by power iteration; {@code CI = (lambda - n) / (n - 1)}, {@code CR = CI / RI}.
+ * Weights from comparisons in pairs (Saaty, The Analytic Hierarchy Process, 1980, and Int. J. Services Sciences 1
+ * (2008) 83, from memory): the principal right eigenvector of the matrix, scaled to the sum 1, by power iteration;
+ * {@code CI = (lambda - n) / (n - 1)}, {@code CR = CI / RI}.
  *
- * <p>Row i, column j says how many times i matters as much as j. RI is the mean CI of random matrices: 0.58, 0.90, 1.12, 1.24, 1.32, 1.41, 1.45 for n = 3 to
- * 9; two are always consistent. For 1 to 9 things. Above CR = 0.10 the comparisons contradict each other and should be made again: {@link #acceptable}.
+ * <p>Row i, column j says how many times i matters as much as j. RI is the mean CI of random matrices: 0.58, 0.90,
+ * 1.12, 1.24, 1.32, 1.41, 1.45 for n = 3 to 9; two are always consistent. For 1 to 9 things. Above CR = 0.10 the
+ * comparisons contradict each other and should be made again: {@link #acceptable}.
  *
  * @param weights in the order of the rows; their sum is 1
  * @param lambda principal eigenvalue
@@ -31,7 +33,8 @@ public record PairwiseWeights(List<Double> weights, double lambda, double consis
     /**
      * Weights of a matrix of comparisons.
      *
-     * @throws RefusedInput for a matrix that is not square, has no or more than nine rows, or whose comparisons are not above zero or not reciprocal
+     * @throws RefusedInput for a matrix that is not square, has no or more than nine rows, or whose comparisons are not
+     *     above zero or not reciprocal
      */
     public static PairwiseWeights of(double[][] matrix) {
         check(matrix);

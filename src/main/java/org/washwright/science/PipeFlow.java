@@ -1,12 +1,12 @@
 package org.washwright.science;
 
 /**
- * Flow through a round bore (Hagen 1839, Poiseuille 1840; Reynolds 1883; all from memory): {@code Re = v d / nu}, {@code dp = 128 mu L Q / (pi d^4)}, {@code tau =
- * 8 mu v / d}.
+ * Flow through a round bore (Hagen 1839, Poiseuille 1840; Reynolds 1883; all from memory): {@code Re = v d / nu},
+ * {@code dp = 128 mu L Q / (pi d^4)}, {@code tau = 8 mu v / d}.
  *
- * <p>v mean velocity in m/s, d in m, nu in m²/s, mu in Pa s, L in m, Q in m³/s, dp in Pa, tau shear stress at the wall in Pa. The two laminar ones hold
- * for Re below 2300, away from the inlet. Turbulent flow, from about 4000, has more of both: these methods do not know Re, so ask {@link #reynolds}
- * first and take their values as the least.
+ * <p>v mean velocity in m/s, d in m, nu in m²/s, mu in Pa s, L in m, Q in m³/s, dp in Pa, tau shear stress at the wall
+ * in Pa. The two laminar ones hold for Re below 2300, away from the inlet. Turbulent flow, from about 4000, has more of
+ * both: these methods do not know Re, so ask {@link #reynolds} first and take their values as the least.
  */
 public final class PipeFlow {
 

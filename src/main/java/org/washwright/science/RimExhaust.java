@@ -3,11 +3,12 @@ package org.washwright.science;
 import org.washwright.quantity.Dimension;
 
 /**
- * Air that a slot along the rim of an open tank extracts: {@code Q = A q} (ACGIH, Industrial Ventilation, open surface tanks, from memory: q from 100 to
- * 250 cfm/ft², by class of hazard and shape).
+ * Air that a slot along the rim of an open tank extracts: {@code Q = A q} (ACGIH, Industrial Ventilation, open surface
+ * tanks, from memory: q from 100 to 250 cfm/ft², by class of hazard and shape).
  *
- * <p>Q in m³/s, A in m², q in m³/(s m²), 0.508 to 1.27. Outside, the value is given with a warning. Draughts across the tank, a tank wider than 0.9 m
- * and hot work need more or a push-pull hood. For planning only: the hood is designed by someone competent.
+ * <p>Q in m³/s, A in m², q in m³/(s m²), 0.508 to 1.27. Outside, the value is given with a warning. Draughts across the
+ * tank, a tank wider than 0.9 m and hot work need more or a push-pull hood. For planning only: the hood is designed by
+ * someone competent.
  */
 public final class RimExhaust {
 

@@ -1,20 +1,21 @@
 package org.washwright.science;
 
 /**
- * How far flowing rinses thin what the parts carry over, by the balance of each tank: one tank {@code C0/C1 = 1 + R}; n tanks in a row, each fed
- * with fresh water, {@code C0/Cn = (1 + R)^n}; n tanks with the water against the parts {@code C0/Cn = 1 + R + R^2 + ... + R^n} (EPA
- * 625/8-82-008, Control and Treatment Technology for the Metal Finishing Industry: In-Plant Changes, 1982, from memory; Kushner,
- * Water and Waste Control for the Plating Shop, from memory).
+ * How far flowing rinses thin what the parts carry over, by the balance of each tank: one tank {@code C0/C1 = 1 + R}; n
+ * tanks in a row, each fed with fresh water, {@code C0/Cn = (1 + R)^n}; n tanks with the water against the parts {@code
+ * C0/Cn = 1 + R + R^2 + ... + R^n} (EPA 625/8-82-008, Control and Treatment Technology for the Metal Finishing
+ * Industry: In-Plant Changes, 1982, from memory; Kushner, Water and Waste Control for the Plating Shop, from memory).
  *
- * <p>R fresh water over drag-out, both in m³/s; for tanks in a row R is the water of one tank. C0 concentration in the bath before, Cn in the last
- * rinse, in one unit. Holds for tanks that are well mixed, at rest in their concentrations, fed with water free of what is rinsed, and where as
- * much is dragged out as dragged in. Films that dry on, blind holes and poor mixing need more water; no number here says how much more.
+ * <p>R fresh water over drag-out, both in m³/s; for tanks in a row R is the water of one tank. C0 concentration in the
+ * bath before, Cn in the last rinse, in one unit. Holds for tanks that are well mixed, at rest in their concentrations,
+ * fed with water free of what is rinsed, and where as much is dragged out as dragged in. Films that dry on, blind holes
+ * and poor mixing need more water; no number here says how much more.
  */
 public final class RinseDilution {
 
     private static final int MOST_TANKS = 100;
 
-    /** Where the rule of the n-th root is still within about 10 % of the balance. */
+    /** From here on the rule of the root asks for at most a quarter more than the balance: 5 to 4 with one tank. */
     private static final double LARGE_RATIO = 5;
 
     private RinseDilution() {}
@@ -47,7 +48,8 @@ public final class RinseDilution {
     }
 
     /**
-     * R with which counter-current tanks reach a dilution C0/Cn: the inverse of {@link #counterCurrent}, halved down to neighbouring numbers.
+     * R with which counter-current tanks reach a dilution C0/Cn: the inverse of {@link #counterCurrent}, halved down to
+     * neighbouring numbers.
      *
      * @throws RefusedInput for a dilution below 1 or fewer than one tank
      */
@@ -69,7 +71,8 @@ public final class RinseDilution {
     }
 
     /**
-     * R by the rule of thumb {@code (C0/Cn)^(1/n)}, always on the safe side; given with a warning below 5, where it asks for far too much water.
+     * R by the rule of thumb {@code (C0/Cn)^(1/n)}, always on the safe side; given with a warning below 5, where it
+     * asks for far too much water.
      *
      * @throws RefusedInput for a dilution below 1 or fewer than one tank
      */

@@ -1,11 +1,11 @@
 package org.washwright.science;
 
 /**
- * Cost of a machine from that of one of another size: {@code K = K0 (S / S0)^n} with n about 0.6 (Williams, Chemical Engineering 54 (December 1947) 124, from
- * memory).
+ * Cost of a machine from that of one of another size: {@code K = K0 (S / S0)^n} with n about 0.6 (Williams, Chemical
+ * Engineering 54 (December 1947) 124, from memory).
  *
- * <p>K in €, S size in any one unit. An order of magnitude: within about 30 % for machines of one kind and year. Sizes that differ by more than ten times
- * are taken with a warning.
+ * <p>K in €, S size in any one unit. An order of magnitude: within about 30 % for machines of one kind and year. Sizes
+ * that differ by more than ten times are taken with a warning.
  */
 public final class SixTenthsRule {
 

@@ -1,11 +1,12 @@
 package org.washwright.science;
 
 /**
- * Solvent that went into the air, from what was bought and what is accounted for: {@code E = I + S - (w s + R + D)} (balance in the style of Directive
- * 2010/75/EU, annex VII, part 7, from memory).
+ * Solvent that went into the air, from what was bought and what is accounted for: {@code E = I + S - (w s + R + D)}
+ * (balance in the style of Directive 2010/75/EU, annex VII, part 7, from memory).
  *
- * <p>E emission, I input, S by how much the stock fell (negative where it grew), w waste with its share s of solvent, R recovered solvent given away, D
- * destroyed; all in kg or all in kg/s. A negative emission means that something was weighed or guessed wrongly: the value is given with a warning.
+ * <p>E emission, I input, S by how much the stock fell (negative where it grew), w waste with its share s of solvent, R
+ * recovered solvent given away, D destroyed; all in kg or all in kg/s. A negative emission means that something was
+ * weighed or guessed wrongly: the value is given with a warning.
  */
 public final class SolventBalance {
 

@@ -1,11 +1,12 @@
 package org.washwright.science;
 
 /**
- * What gathers in a standing rinse: {@code C = C0 (1 - exp(-D t / V))} with a steady drag-out, {@code C = C0 (1 - (V / (V + d))^k)} after k dips, by
- * the balance of the tank (EPA 625/8-82-008, 1982, drag-out tanks, from memory).
+ * What gathers in a standing rinse: {@code C = C0 (1 - exp(-D t / V))} with a steady drag-out, {@code C = C0 (1 - (V /
+ * (V + d))^k)} after k dips, by the balance of the tank (EPA 625/8-82-008, 1982, drag-out tanks, from memory).
  *
- * <p>C0 concentration in the bath before, in the unit of the answer; D drag-out in m³/s, which also leaves; d drag-out of a dip in m³; V volume of
- * the rinse in m³; t in s. The rinse starts clean and is well mixed. Both forms agree where d is small against V; the answer never passes C0.
+ * <p>C0 concentration in the bath before, in the unit of the answer; D drag-out in m³/s, which also leaves; d drag-out
+ * of a dip in m³; V volume of the rinse in m³; t in s. The rinse starts clean and is well mixed. Both forms agree where
+ * d is small against V; the answer never passes C0.
  */
 public final class StaticRinse {
 
@@ -32,7 +33,7 @@ public final class StaticRinse {
         check(bath, volume);
         Need.notNegative(dragOutPerDip, "drag-out of a dip", "m³");
         Need.notNegative(dips, "number of dips", "");
-        return Estimate.of(-bath * StrictMath.expm1(-dips * StrictMath.log1p(dragOutPerDip / volume)));
+        return Estimate.of(-bath * StrictMath.expm1(-(double) dips * StrictMath.log1p(dragOutPerDip / volume)));
     }
 
     private static void check(double bath, double volume) {

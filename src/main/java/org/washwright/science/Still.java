@@ -1,11 +1,12 @@
 package org.washwright.science;
 
 /**
- * What a still gives back of a dirty solvent: {@code recovered = F (1 - xf / xb)}, {@code bottoms = F xf / xb}, by the balance of the soil, none of which
- * goes over.
+ * What a still gives back of a dirty solvent: {@code recovered = F (1 - xf / xb)}, {@code bottoms = F xf / xb}, by the
+ * balance of the soil, none of which goes over.
  *
- * <p>F feed in kg/s, kg, m³/s or m³, the answer in the same; xf share of soil in the feed, xb in what is drawn off below. Oils with light ends go over in
- * part: the distillate is then not clean. Boiling off further than the soil can bear cracks it; the maker's sheet of the still says how far.
+ * <p>F feed in kg/s, kg, m³/s or m³, the answer in the same; xf share of soil in the feed, xb in what is drawn off
+ * below. Oils with light ends go over in part: the distillate is then not clean. Boiling off further than the soil can
+ * bear cracks it; the maker's sheet of the still says how far.
  */
 public final class Still {
 

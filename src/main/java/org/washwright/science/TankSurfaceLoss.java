@@ -3,12 +3,13 @@ package org.washwright.science;
 import org.washwright.quantity.Dimension;
 
 /**
- * Heat that open hot water loses from its surface to still air of 60 °F (The Engineering ToolBox, heat loss from open water tanks: table from 90 to 210
- * °F in Btu/h ft², by evaporation, and by radiation and convection together).
+ * Heat that open hot water loses from its surface to still air of 60 °F (The Engineering ToolBox, heat loss from open
+ * water tanks: table from 90 to 210 °F in Btu/h ft², by evaporation, and by radiation and convection together).
  *
- * <p>W/m² from T in K, straight lines between the rows. The source calls its figures rough. Holds from 305.4 K to 372.0 K (32.2 to 98.9 °C). Below, the
- * value falls in a straight line to nothing at the air's 288.7 K, and above it is that of the last row, each with a warning. A draught of 3 mph more
- * than doubles the loss, and a moist hall lessens it; covers and balls are not meant.
+ * <p>W/m² from T in K, straight lines between the rows. The source calls its figures rough. Holds from 305.4 K to 372.0
+ * K (32.2 to 98.9 °C). Below, the value falls in a straight line to nothing at the air's 288.7 K, and above it is that
+ * of the last row, each with a warning. A draught of 3 mph more than doubles the loss, and a moist hall lessens it;
+ * covers and balls are not meant.
  */
 public final class TankSurfaceLoss {
 

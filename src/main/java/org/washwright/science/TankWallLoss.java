@@ -3,12 +3,13 @@ package org.washwright.science;
 import org.washwright.quantity.Dimension;
 
 /**
- * Heat that the walls of a hot tank lose (The Engineering ToolBox, heat loss from open water tanks: at 150 °F in air of 60 °F 180 Btu/h ft² bare, 34, 18
- * and 13 behind 1, 2 and 3 inches of insulation), scaled by the temperature difference.
+ * Heat that the walls of a hot tank lose (The Engineering ToolBox, heat loss from open water tanks: at 150 °F in air of
+ * 60 °F 180 Btu/h ft² bare, 34, 18 and 13 behind 1, 2 and 3 inches of insulation), scaled by the temperature
+ * difference.
  *
- * <p>W/m² from K and m; straight lines between the thicknesses. The scaling is exact for insulated walls and rough for bare ones, whose loss rises
- * faster than the difference: beyond 100 K the value is given with a warning. Beyond 3 inches it is that of 3 inches, with a warning. A wall that
- * is not warmer than the air loses nothing, with a warning.
+ * <p>W/m² from K and m; straight lines between the thicknesses. The scaling is exact for insulated walls and rough for
+ * bare ones, whose loss rises faster than the difference: beyond 100 K the value is given with a warning. Beyond 3
+ * inches it is that of 3 inches, with a warning. A wall that is not warmer than the air loses nothing, with a warning.
  */
 public final class TankWallLoss {
 

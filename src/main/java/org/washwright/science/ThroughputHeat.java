@@ -3,8 +3,8 @@ package org.washwright.science;
 /**
  * Power that parts, baskets, fresh water or air carry away: {@code P = m c dT}, by the balance of heat.
  *
- * <p>P in W, m in kg/s, c in J/(kg K), dT in K. Parts come to the temperature of the bath only when they stay long enough; the number is then the
- * most. No change of phase: water that evaporates is counted by {@link WaterLatentHeat}.
+ * <p>P in W, m in kg/s, c in J/(kg K), dT in K. Parts come to the temperature of the bath only when they stay long
+ * enough; the number is then the most. No change of phase: water that evaporates is counted by {@link WaterLatentHeat}.
  */
 public final class ThroughputHeat {
 

@@ -3,9 +3,9 @@ package org.washwright.science;
 /**
  * Strength of a bath from a titration, by the maker's factor: {@code c = v f}.
  *
- * <p>c share of product in the bath, v titrant in m³, f share for each m³ of titrant (0.42 % for each ml is 4200 1/m³), for the sample, titrant and
- * indicator of the maker's sheet. Soil, carbonate and hard water use up titrant too: an old bath reads too strong. A strength above 1 is given with a
- * warning.
+ * <p>c share of product in the bath, v titrant in m³, f share for each m³ of titrant (0.42 % for each ml is 4200 1/m³),
+ * for the sample, titrant and indicator of the maker's sheet. Soil, carbonate and hard water use up titrant too: an old
+ * bath reads too strong. A strength above 1 is given with a warning.
  */
 public final class Titration {
 

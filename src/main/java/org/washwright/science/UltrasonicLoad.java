@@ -1,11 +1,11 @@
 package org.washwright.science;
 
 /**
- * Smallest water volume for a load of parts in an ultrasonic tank: {@code V = m / (s rho)}, parts at most half the mass of the water (a device manual), one
- * third preferred (Metal Finishing 2013).
+ * Smallest water volume for a load of parts in an ultrasonic tank: {@code V = m / (s rho)}, parts at most half the mass
+ * of the water (a device manual), one third preferred (Metal Finishing 2013).
  *
- * <p>V in m³, m mass of the parts in kg, s parts over water by mass, rho density of the bath in kg/m³. A share above one half is taken with a warning:
- * the parts then swallow the sound.
+ * <p>V in m³, m mass of the parts in kg, s parts over water by mass, rho density of the bath in kg/m³. A share above
+ * one half is taken with a warning: the parts then swallow the sound.
  */
 public final class UltrasonicLoad {
 

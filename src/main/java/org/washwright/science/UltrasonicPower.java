@@ -3,12 +3,13 @@ package org.washwright.science;
 import org.washwright.quantity.Dimension;
 
 /**
- * Power that ultrasonic tanks usually have for their volume: a straight line over the logarithm of the volume from 80 W/gal at 3.4 gal to 20 W/gal at 50
- * gal, flat beyond (points as printed: a device manual, 20 W/gal above 50 gal and 80 W/gal at 3.4 gal; the plot of four suppliers in Metal Finishing 2013,
- * p. 75, falls likewise).
+ * Power that ultrasonic tanks usually have for their volume: a straight line over the logarithm of the volume from 80
+ * W/gal at 3.4 gal to 20 W/gal at 50 gal, flat beyond (points as printed: a device manual, 20 W/gal above 50 gal and 80
+ * W/gal at 3.4 gal; the plot of four suppliers in Metal Finishing 2013, p. 75, falls likewise).
  *
- * <p>W/m³ from m³: 21 134 to 5283 W/m³. The line is a reading of a wide band, from 50 to 100 W/gal in small tanks and 20 to 60 W/gal in large ones: half
- * or double is usual too. Tanks below 3.4 gal (12.87 L) reach 125 W/gal: there 80 W/gal is given with a warning.
+ * <p>W/m³ from m³: 21 134 to 5283 W/m³. The line is a reading of a wide band, from 50 to 100 W/gal in small tanks and
+ * 20 to 60 W/gal in large ones: half or double is usual too. Tanks below 3.4 gal (12.87 L) reach 125 W/gal: there 80
+ * W/gal is given with a warning.
  */
 public final class UltrasonicPower {
 

@@ -1,11 +1,12 @@
 package org.washwright.science;
 
 /**
- * Concentration in a flowing rinse on its way to rest: {@code V dC/dt = D C0 - (D + Q) C}, hence {@code C = Cs + (C - Cs) exp(-(D + Q) t / V)} with
- * {@code Cs = C0 D / (D + Q)}, by the balance of the tank.
+ * Concentration in a flowing rinse on its way to rest: {@code V dC/dt = D C0 - (D + Q) C}, hence {@code C = Cs + (C -
+ * Cs) exp(-(D + Q) t / V)} with {@code Cs = C0 D / (D + Q)}, by the balance of the tank.
  *
- * <p>C0 concentration in the bath or rinse before, C at the start, both in the unit of the answer; D drag-out and Q fresh water in m³/s, V in m³, t in
- * s. The tank is well mixed, the water clean. Without drag-out and water nothing changes.
+ * <p>C0 concentration in the bath or rinse before, C at the start, both in the unit of the answer; D drag-out and Q
+ * fresh water in m³/s, V in m³, t in s. The tank is well mixed, the water clean. Without drag-out and water nothing
+ * changes.
  */
 public final class UnsteadyRinse {
 

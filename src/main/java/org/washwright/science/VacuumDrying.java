@@ -3,8 +3,9 @@ package org.washwright.science;
 /**
  * Liquid that a part evaporates under vacuum with its own heat: {@code m c dT / L}, by the balance of heat.
  *
- * <p>m mass of the part in kg, c in J/(kg K), dT how far the part cools in K, L latent heat in J/kg (see {@link WaterLatentHeat}); the answer in kg. The
- * most there can be: heat that walls, baskets and remaining water keep is not counted, nor is heat that they give.
+ * <p>m mass of the part in kg, c in J/(kg K), dT how far the part cools in K, L latent heat in J/kg (see {@link
+ * WaterLatentHeat}); the answer in kg. The most there can be: heat that walls, baskets and remaining water keep is not
+ * counted, nor is heat that they give.
  */
 public final class VacuumDrying {
 

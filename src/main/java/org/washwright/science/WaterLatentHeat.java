@@ -3,13 +3,14 @@ package org.washwright.science;
 import org.washwright.quantity.Dimension;
 
 /**
- * Latent heat of evaporation of water by Clapeyron's equation {@code L = T (1/rho" - 1/rho') dp/dT}, with the saturation pressure and the densities
- * of liquid and steam of Wagner and Pruss, Journal of Physical and Chemical Reference Data 22 (1993) 783, equations 1 to 3 (IAPWS SR1-86(1992)),
- * coefficients from memory: {@code rho'/rhoc = 1 + sum(b x^q)}, {@code ln(rho"/rhoc) = sum(c x^r)}, x = 1 - T / Tc.
+ * Latent heat of evaporation of water by Clapeyron's equation {@code L = T (1/rho" - 1/rho') dp/dT}, with the
+ * saturation pressure and the densities of liquid and steam of Wagner and Pruss, Journal of Physical and Chemical
+ * Reference Data 22 (1993) 783, equations 1 to 3 (IAPWS SR1-86(1992)), coefficients from memory: {@code rho'/rhoc = 1 +
+ * sum(b x^q)}, {@code ln(rho"/rhoc) = sum(c x^r)}, x = 1 - T / Tc.
  *
- * <p>L in J/kg, T in K, rho in kg/m³, Tc = 647.096 K, rhoc = 322 kg/m³. Valid from the triple point, 273.16 K, to the critical point, within 0.1 % of
- * the IAPWS formulations to 350 °C. Below, the value is that over supercooled water, from 200 K down that at 200 K; from the critical point up there
- * is no heat of evaporation: zero. Both with a warning.
+ * <p>L in J/kg, T in K, rho in kg/m³, Tc = 647.096 K, rhoc = 322 kg/m³. Valid from the triple point, 273.16 K, to the
+ * critical point, within 0.1 % of the IAPWS formulations to 350 °C. Below, the value is that over supercooled water,
+ * from 200 K down that at 200 K; from the critical point up there is no heat of evaporation: zero. Both with a warning.
  */
 public final class WaterLatentHeat {
 
