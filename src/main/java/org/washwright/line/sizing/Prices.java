@@ -32,6 +32,13 @@ final class Prices {
             Dimension.MONEY,
             "€",
             "(price of the stations + control and transport) × (1 + planning and building in)");
+    static final FigureKind CLASS = defined(
+            "investment-class",
+            "class of investment",
+            COST,
+            Dimension.MONEY,
+            "€",
+            "the steps of the series 1, 2, 5, 10 between which the investment lies");
     static final FigureKind HOURS = defined(
             "hours",
             "hours at work a year",
@@ -97,6 +104,7 @@ final class Prices {
     static final List<FigureKind> KINDS = List.of(
             STATIONS,
             INVESTMENT,
+            CLASS,
             HOURS,
             PARTS,
             CAPITAL,
@@ -119,6 +127,7 @@ final class Prices {
     Prices(Sheet sheet, List<Station> stations, Baths baths, Running running) {
         this.sheet = sheet;
         Cell investment = investment(stations, baths);
+        sheet.range(CLASS, 0, x -> step(x, false), x -> step(x, true), investment);
         Cell rate = sheet.fact("part", "rate");
         Cell quantity = sheet.fact("part", "annualQuantity");
         Cell usual = sheet.assumption("hours-per-year");
@@ -158,6 +167,23 @@ final class Prices {
                 total,
                 sheet.fact("part", "areaPerHour"),
                 hours);
+    }
+
+    /** The step of the series 1, 2, 5, 10 at or below a price, or the next above it. */
+    private static double step(double price, boolean above) {
+        if (price <= 0) {
+            return 0;
+        }
+        double decade = StrictMath.pow(10, Math.floor(StrictMath.log10(price)));
+        double[] steps = {decade, 2 * decade, 5 * decade, 10 * decade};
+        double below = decade;
+        for (double s : steps) {
+            if (s > price) {
+                return above ? s : below;
+            }
+            below = s;
+        }
+        return below;
     }
 
     private Cell investment(List<Station> stations, Baths baths) {

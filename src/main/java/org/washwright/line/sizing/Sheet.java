@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.function.DoubleUnaryOperator;
 import org.washwright.catalogue.Term;
 import org.washwright.engine.Fact;
 import org.washwright.engine.FactBase;
@@ -95,6 +96,19 @@ final class Sheet {
         }
         Derivation.Computed computed = numbers.compute(formula);
         return keep(kind, place, computed.value(), computed.inputs(), computed.warnings());
+    }
+
+    /** A class that a number lies in: from what one function makes of its low end to what another makes of its high end. */
+    Cell range(FigureKind kind, int place, DoubleUnaryOperator from, DoubleUnaryOperator to, Cell of) {
+        if (!of.applies()) {
+            return Cell.NONE;
+        }
+        Value value = of.value() instanceof Value.Number n
+                ? new Value.Number(new Span(
+                        from.applyAsDouble(n.span().low()),
+                        to.applyAsDouble(n.span().high())))
+                : Value.UNKNOWN;
+        return keep(kind, place, value, List.of(of.ref()), List.of());
     }
 
     /** The sum of what applies; a part that may fall away counts from nothing. */
