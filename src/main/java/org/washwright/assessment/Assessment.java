@@ -5,10 +5,8 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -27,11 +25,12 @@ import org.washwright.engine.Inference;
 import org.washwright.engine.Readers;
 import org.washwright.engine.Words;
 import org.washwright.line.Composer;
-import org.washwright.line.Grader;
 import org.washwright.line.ProcessLine;
+import org.washwright.line.grading.Grader;
+import org.washwright.line.sizing.LineSizer;
+import org.washwright.line.sizing.Sized;
 import org.washwright.quantity.Quantities;
 import org.washwright.rule.Edition;
-import org.washwright.rule.Grading;
 import org.washwright.task.CleaningTask;
 import org.washwright.task.FieldType;
 import org.washwright.task.Value;
@@ -50,7 +49,7 @@ final class Assessment {
     private final Inference lineRules;
     private final CleaningTask task;
     private final Wishes wishes;
-    private final Map<String, Double> weights = new LinkedHashMap<>();
+    private Weighing weighing;
     private final Map<String, Value> assumptions = new TreeMap<>();
 
     Assessment(
@@ -86,14 +85,19 @@ final class Assessment {
     FrozenAnswer freeze() {
         Outcome outcome = outcome();
         Map<String, Grader.Grade> grades = new HashMap<>();
-        Grader grader = new Grader(edition.grading(), weights);
+        Map<String, Sized> sizes = new HashMap<>();
+        Grader grader = new Grader(edition.grading(), weighing.weights());
+        LineSizer sizer = new LineSizer(edition, outcome.facts(), assumptions);
         List<ProcessLine> ranked = outcome.standing();
         for (ProcessLine line : ranked) {
             String id = line.process().id();
+            Sized sized = sizer.size(line);
+            sizes.put(id, sized);
             grades.put(
-                    id, grader.grade(id, outcome.facts().fact("process/" + id).orElseThrow(), outcome.firings()));
+                    id,
+                    grader.grade(id, outcome.facts().fact("process/" + id).orElseThrow(), outcome.firings(), sized));
         }
-        return FrozenAnswer.of(answer(outcome, rank(ranked, grades), grades));
+        return FrozenAnswer.of(answer(outcome, rank(ranked, grades), grades, sizes));
     }
 
     Wanted wanted() {
@@ -129,15 +133,18 @@ final class Assessment {
         return (grade.total().low() + grade.total().high()) / 2;
     }
 
-    private Answer answer(Outcome outcome, List<ProcessLine> ranked, Map<String, Grader.Grade> grades) {
+    private Answer answer(
+            Outcome outcome, List<ProcessLine> ranked, Map<String, Grader.Grade> grades, Map<String, Sized> sizes) {
         FactBase facts = outcome.facts();
         List<Firing> firings = outcome.firings();
         List<ProcessLine> lines = outcome.lines();
         Sentences sentences = new Sentences(edition, firings);
         List<Answer.Candidate> candidates = new ArrayList<>();
         Set<String> figures = new TreeSet<>();
-        CandidateCards cards = new CandidateCards(edition, sentences, figures);
-        ranked.forEach(l -> candidates.add(cards.of(l, grades.get(l.process().id()))));
+        DesignCards designs = new DesignCards(edition, facts, firings, assumptions, figures);
+        CandidateCards cards = new CandidateCards(edition, sentences, designs, figures);
+        ranked.forEach(l -> candidates.add(
+                cards.of(l, grades.get(l.process().id()), sizes.get(l.process().id()))));
         List<Answer.RuledOut> out = new ArrayList<>();
         lines.stream()
                 .filter(l -> l.status() == ProcessLine.Status.RULED_OUT)
@@ -163,9 +170,9 @@ final class Assessment {
                 new Questions(edition, facts, firings).of(ranked),
                 Doubts.of(firings, ranked),
                 sentences.verifications(),
-                Optional.empty(),
-                List.of(),
-                List.of(),
+                Rankings.of(ranked, grades, weighing, wishes.seed()),
+                designs.kinds(),
+                designs.inputs(),
                 citations.rules(firings),
                 citations.sources(firings, factCards));
     }
@@ -178,7 +185,7 @@ final class Assessment {
 
     private Answer.Request request() {
         List<Answer.Weight> weightList = new ArrayList<>();
-        weights.forEach((area, weight) -> weightList.add(new Answer.Weight(area, weight)));
+        weighing.weights().forEach((area, weight) -> weightList.add(new Answer.Weight(area, weight)));
         List<Answer.Assumption> changed = new ArrayList<>();
         Words words = new Words(edition.catalogue());
         assumptions.forEach((id, value) -> changed.add(new Answer.Assumption(
@@ -198,17 +205,7 @@ final class Assessment {
     }
 
     private void readWishes(Diagnostics diagnostics) {
-        for (Grading.Area area : edition.grading().areas()) {
-            weights.put(area.id(), wishes.weights().getOrDefault(area.id(), area.weight()));
-        }
-        wishes.weights().forEach((area, weight) -> {
-            Place place = new Place("-", 0, 0, "/weights/" + area);
-            if (!Grading.AREAS.contains(area)) {
-                diagnostics.add(Message.UNKNOWN_REFERENCE, place, area, "area", Similar.advice(area, Grading.AREAS));
-            } else if (!(weight >= 0 && weight <= 1000)) {
-                diagnostics.add(Message.OUT_OF_RANGE, place, String.valueOf(weight), "0 to 1000");
-            }
-        });
+        weighing = Weighing.of(edition.grading(), wishes, diagnostics);
         wishes.assumptions().forEach((id, text) -> {
             Place place = new Place("-", 0, 0, "/assumptions/" + id);
             Edition.Assumption known = edition.assumptions().get(id);

@@ -1,9 +1,11 @@
 package org.washwright.assessment;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
-import org.washwright.line.Grader;
 import org.washwright.line.ProcessLine;
+import org.washwright.line.grading.Grader;
+import org.washwright.line.sizing.Sized;
 import org.washwright.rule.Edition;
 
 /** Shows processes that stand, with their points and where each comes from. */
@@ -11,6 +13,7 @@ final class CandidateCards {
 
     private final StageCards stages;
     private final Sentences sentences;
+    private final DesignCards designs;
     private final Set<String> figures;
 
     /**
@@ -18,13 +21,14 @@ final class CandidateCards {
      *
      * @param figures takes the references of attributes that set points
      */
-    CandidateCards(Edition edition, Sentences sentences, Set<String> figures) {
+    CandidateCards(Edition edition, Sentences sentences, DesignCards designs, Set<String> figures) {
         this.stages = new StageCards(edition.catalogue());
         this.sentences = sentences;
+        this.designs = designs;
         this.figures = figures;
     }
 
-    Answer.Candidate of(ProcessLine line, Grader.Grade grade) {
+    Answer.Candidate of(ProcessLine line, Grader.Grade grade, Sized sized) {
         return new Answer.Candidate(
                 line.process().id(),
                 line.process().term().name(),
@@ -35,7 +39,11 @@ final class CandidateCards {
                 stages.of(line),
                 Sentences.of(line.conditions()),
                 sentences.cautions(line.process().id()),
-                java.util.Optional.empty());
+                design(line, sized));
+    }
+
+    private Optional<Design> design(ProcessLine line, Sized sized) {
+        return sized.figures().isEmpty() ? Optional.empty() : Optional.of(designs.of(line, sized));
     }
 
     private Answer.Area area(Grader.AreaGrade a) {
@@ -49,7 +57,7 @@ final class CandidateCards {
     }
 
     private Answer.Criterion criterion(Grader.CriterionGrade c) {
-        if (!c.figure().isEmpty()) {
+        if (!c.figure().isEmpty() && !c.figure().startsWith("figure/")) {
             figures.add(c.figure());
         }
         List<Answer.Point> points = new java.util.ArrayList<>();

@@ -8,7 +8,9 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
@@ -26,6 +28,8 @@ import org.washwright.rulebook.Editions;
 @RolesAllowed(Roles.ANYONE)
 @Produces(MediaType.TEXT_HTML)
 class AssessmentPages {
+    private static final int MOST_COMPARED = 4;
+
     private final Caller caller;
     private final Tasks tasks;
     private final Assessments assessments;
@@ -43,15 +47,45 @@ class AssessmentPages {
     @GET
     public TemplateInstance show(@PathParam("task") UUID task, @PathParam("id") UUID id) {
         Sight sight = sight(task, id);
+        return shown(sight, "");
+    }
+
+    private TemplateInstance shown(Sight sight, String compareError) {
+        List<Answer.Candidate> candidates = sight.answer.candidates();
         return Templates.assessment(
                 sight.answer,
                 sight.title,
                 sight.crumb,
                 sight.chips,
                 sight.url + "/trace",
-                "/tasks/" + task,
+                sight.taskUrl(),
                 sight.url + "/processes",
+                candidates.isEmpty()
+                        ? ""
+                        : sight.url + "/processes/" + candidates.get(0).process(),
+                sight.url + "/compare",
+                sight.taskUrl() + "/ask?from=" + sight.view.id(),
+                compareError,
                 sight.url);
+    }
+
+    /** Two to four processes side by side. */
+    @GET
+    @Path("compare")
+    public Response compare(
+            @PathParam("task") UUID task, @PathParam("id") UUID id, @QueryParam("process") List<String> wanted) {
+        Sight sight = sight(task, id);
+        List<Answer.Candidate> chosen = sight.answer.candidates().stream()
+                .filter(c -> wanted.contains(c.process()))
+                .toList();
+        if (chosen.size() < 2 || chosen.size() > MOST_COMPARED) {
+            String error = chosen.size() + (chosen.size() == 1 ? " process is" : " processes are")
+                    + " ticked. Tick two to four to compare them.";
+            return Response.status(422).entity(shown(sight, error)).build();
+        }
+        return Response.ok(Templates.compare(
+                        sight.answer, chosen, sight.title, sight.crumb, sight.url, sight.url + "/processes"))
+                .build();
     }
 
     @GET
@@ -83,7 +117,12 @@ class AssessmentPages {
 
     /** What all three pages show. */
     private record Sight(
-            AssessmentView view, Answer answer, String title, String crumb, List<String> chips, String url) {}
+            AssessmentView view, Answer answer, String title, String crumb, List<String> chips, String url) {
+
+        String taskUrl() {
+            return "/tasks/" + view.taskId();
+        }
+    }
 
     private Sight sight(UUID taskId, UUID id) {
         AssessmentView view = assessments.view(caller.workspaceId(), id);
@@ -133,7 +172,19 @@ class AssessmentPages {
                 String traceUrl,
                 String taskUrl,
                 String candidatesUrl,
+                String firstUrl,
+                String compareUrl,
+                String askUrl,
+                String compareError,
                 String assessmentUrl);
+
+        static native TemplateInstance compare(
+                Answer answer,
+                List<Answer.Candidate> chosen,
+                String title,
+                String crumb,
+                String assessmentUrl,
+                String candidatesUrl);
 
         static native TemplateInstance trace(
                 Answer answer, String title, String crumb, String assessmentUrl, String taskUrl, String rulesUrl);

@@ -52,6 +52,9 @@ final class WishesReader {
                     }
                     weights.put(e.key(), w);
                 }));
+        Map<String, Double> comparisons = new TreeMap<>();
+        map.entries("comparisons")
+                .forEach(e -> MapReader.number(e.value(), diagnostics).ifPresent(r -> comparisons.put(e.key(), r)));
         Map<String, String> assumptions = new TreeMap<>();
         map.entries("assumptions")
                 .forEach(e -> assumptions.put(e.key(), e.value().shown()));
@@ -78,7 +81,7 @@ final class WishesReader {
         if (!errors.isEmpty()) {
             throw new Invalid(errors);
         }
-        return new Wishes(weights, assumptions, asOf.isEmpty() ? today : asOf, number);
+        return new Wishes(weights, comparisons, assumptions, asOf.isEmpty() ? today : asOf, number);
     }
 
     private static boolean isDate(String text) {

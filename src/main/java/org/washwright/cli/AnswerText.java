@@ -8,12 +8,15 @@ import java.util.TreeMap;
 import org.washwright.assessment.Answer;
 import org.washwright.assessment.FrozenAnswer;
 import org.washwright.assessment.IntendedVerdict;
+import org.washwright.assessment.Ranking;
 
 /** Writes an answer as plain text, with the rules behind every sentence in square brackets. */
 final class AnswerText {
 
     private static final String SAFETY =
             "Figures are for planning. Safety data sheets, local codes and a competent person decide.";
+
+    private static final int MOST_SHARES = 5;
 
     private final Answer answer;
     private final String hash;
@@ -29,7 +32,7 @@ final class AnswerText {
         answer.firings().forEach(f -> firings.put(f.n(), f));
     }
 
-    void write(boolean trace) {
+    void write(boolean trace, boolean figures) {
         out.println(title);
         out.println();
         out.println(answer.headline().sentence());
@@ -43,7 +46,11 @@ final class AnswerText {
                         .map(q -> new Answer.Sentence(q.question() + " " + q.consequence(), q.firings()))
                         .toList());
         sentences("Take care", answer.cautions());
+        answer.ranking().ifPresent(this::ranking);
         answer.candidates().forEach(this::candidate);
+        if (figures) {
+            new DesignText(answer, out).write();
+        }
         if (!answer.ruledOut().isEmpty()) {
             out.println();
             out.println("Ruled out");
@@ -82,6 +89,24 @@ final class AnswerText {
         }
     }
 
+    private void ranking(Ranking ranking) {
+        out.println();
+        out.println("How firm the order is");
+        if (!ranking.reason().isEmpty()) {
+            out.println("  " + ranking.reason());
+        }
+        ranking.notes().forEach(n -> out.println("  mind: " + n));
+        out.println("  points by " + ranking.weighing()
+                + (ranking.consistency() == null
+                        ? ""
+                        : String.format(Locale.ROOT, ", consistency ratio %.3f", ranking.consistency())));
+        ranking.shares().stream()
+                .limit(MOST_SHARES)
+                .forEach(s -> out.println("  first in "
+                        + String.format(Locale.ROOT, "%.0f", s.share() * 100)
+                        + " % of all weightings: " + s.name()));
+    }
+
     private void candidate(Answer.Candidate c) {
         out.println();
         out.println(c.name() + ": " + c.status() + ", " + span(c.low(), c.high()) + " points");
@@ -107,6 +132,7 @@ final class AnswerText {
             }
             out.println(factors);
         }
+        DesignText.key(c, answer).forEach(line -> out.println("  = " + line));
         c.conditions().forEach(s -> out.println("  ~ " + s.text() + rules(s.firings())));
         c.cautions().forEach(s -> out.println("  ! " + s.text() + rules(s.firings())));
     }

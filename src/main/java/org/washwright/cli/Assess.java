@@ -37,6 +37,12 @@ final class Assess implements Callable<Integer> {
     @Option(names = "--trace", description = "add every firing with what it read and where that comes from")
     private boolean trace;
 
+    @Option(
+            names = "--figures",
+            description =
+                    "add every figure of the first line with what it was computed from, its balances and its plans")
+    private boolean figures;
+
     @CommandLine.Mixin
     private RequestOptions request = new RequestOptions();
 
@@ -78,7 +84,7 @@ final class Assess implements Callable<Integer> {
                             new FrozenAnswer(answered.answer(), answered.bytes(), answered.hash()),
                             answered.title(),
                             out)
-                    .write(trace);
+                    .write(trace, figures);
         }
         out.flush();
         boolean recommended =

@@ -127,13 +127,21 @@ final class ReportCommand implements Callable<Integer> {
         Optional<Answer.RuledOut> out = answer.ruledOut().stream()
                 .filter(r -> r.process().equals(process))
                 .findFirst();
-        String why = out.map(r -> "it is ruled out: "
-                        + r.reasons().stream().map(Answer.Sentence::text).collect(Collectors.joining(" ")))
-                .orElse("the edition has no such process");
-        String others =
-                answer.candidates().stream().map(Answer.Candidate::process).collect(Collectors.joining(", "));
-        return refused(
-                Message.NO_SUCH_LINE, ExitCode.USAGE, process, why, others.isEmpty() ? "none for this task" : others);
+        int code = refused(
+                Message.NO_SUCH_LINE,
+                ExitCode.USAGE,
+                process,
+                out.isPresent() ? "it is ruled out" : "the edition has no such process");
+        // Whole, where a message would cut them short.
+        out.ifPresent(r -> r.reasons().forEach(s -> err().println("  " + s.text())));
+        err().println(
+                        answer.candidates().isEmpty()
+                                ? "No process may clean this task."
+                                : "These may: "
+                                        + answer.candidates().stream()
+                                                .map(Answer.Candidate::process)
+                                                .collect(Collectors.joining(", ")));
+        return code;
     }
 
     private int refused(Message message, int code, String value, Object... expected) {

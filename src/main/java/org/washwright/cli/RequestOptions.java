@@ -29,6 +29,14 @@ final class RequestOptions {
     private Map<String, Double> weights = new TreeMap<>();
 
     @Option(
+            names = "--compare",
+            paramLabel = "AREA/AREA=NUMBER",
+            description =
+                    "how many times as much the first area matters as the second, 1/9 to 9 as a number; instead of"
+                            + " weights")
+    private Map<String, Double> comparisons = new TreeMap<>();
+
+    @Option(
             names = "--assume",
             paramLabel = "ID=VALUE",
             description = "value of an assumption instead of the edition's")
@@ -69,6 +77,6 @@ final class RequestOptions {
 
     /** What is wished, as of the date given, else another. */
     Wishes wishes(String usualDate) {
-        return new Wishes(weights, assumptions, asOf().orElse(usualDate), seed);
+        return new Wishes(weights, comparisons, assumptions, asOf().orElse(usualDate), seed);
     }
 }

@@ -12,6 +12,8 @@ import org.washwright.document.MapReader;
 import org.washwright.document.Message;
 import org.washwright.document.Node;
 import org.washwright.document.Similar;
+import org.washwright.line.sizing.FigureKind;
+import org.washwright.line.sizing.LineSizer;
 import org.washwright.quantity.Quantities;
 import org.washwright.rule.FactType;
 import org.washwright.rule.FactTypes;
@@ -21,6 +23,9 @@ import org.washwright.task.FieldType;
 
 /** Reads grading.yaml. */
 final class GradingReader {
+
+    /** Prefix of figures of the line, as against properties of the process. */
+    private static final String LINE = "line.";
 
     private final FactTypes types;
     private final Diagnostics diagnostics;
@@ -104,24 +109,17 @@ final class GradingReader {
     private Optional<Grading.Figure> figure(Node node) {
         MapReader map = MapReader.of(node, "a figure", diagnostics);
         String of = map.required("of");
-        FactType process = types.type(FactTypes.PROCESS).orElseThrow();
-        Optional<Field> field = process.field(of);
         List<Node> points = map.list("curve");
         map.noMore();
-        if (field.isEmpty() || !(field.get().type() instanceof FieldType.NumberType number)) {
-            diagnostics.add(
-                    Message.UNKNOWN_REFERENCE,
-                    node.place(),
-                    of,
-                    "number property of a process, its medium or its technique",
-                    Similar.advice(of, process.fields().keySet()));
+        Optional<Grading.Figure> scale = scale(node, of);
+        if (scale.isEmpty()) {
             return Optional.empty();
         }
         List<Grading.Breakpoint> curve = new ArrayList<>();
         for (Node point : points) {
             if (point instanceof Node.ListNode pair && pair.items().size() == 2) {
-                Optional<Double> x =
-                        Quantities.read(pair.items().get(0).shown(), number.dimension(), point.place(), diagnostics);
+                Optional<Double> x = Quantities.read(
+                        pair.items().get(0).shown(), scale.get().dimension(), point.place(), diagnostics);
                 Optional<Double> y = MapReader.number(pair.items().get(1), diagnostics);
                 if (x.isPresent() && y.isPresent()) {
                     curve.add(new Grading.Breakpoint(x.get(), y.get()));
@@ -140,6 +138,38 @@ final class GradingReader {
             diagnostics.add(Message.GRADING_SHAPE, node.place(), "", "a curve has at least two breakpoints");
             return Optional.empty();
         }
-        return Optional.of(new Grading.Figure(field.get(), List.copyOf(curve)));
+        return Optional.of(new Grading.Figure(
+                scale.get().field(), scale.get().line(), scale.get().dimension(), List.copyOf(curve)));
+    }
+
+    /** What the curve is over, still without points; empty after an error. */
+    private Optional<Grading.Figure> scale(Node node, String of) {
+        if (of.startsWith(LINE)) {
+            String id = of.substring(LINE.length());
+            Optional<FigureKind> kind =
+                    LineSizer.KINDS.stream().filter(k -> k.id().equals(id)).findFirst();
+            if (kind.isEmpty()) {
+                diagnostics.add(
+                        Message.UNKNOWN_REFERENCE,
+                        node.place(),
+                        of,
+                        "figure of a line",
+                        Similar.advice(
+                                id, LineSizer.KINDS.stream().map(FigureKind::id).toList()));
+            }
+            return kind.map(k -> new Grading.Figure(Optional.empty(), id, k.dimension(), List.of()));
+        }
+        FactType process = types.type(FactTypes.PROCESS).orElseThrow();
+        Optional<Field> field = process.field(of);
+        if (field.isEmpty() || !(field.get().type() instanceof FieldType.NumberType number)) {
+            diagnostics.add(
+                    Message.UNKNOWN_REFERENCE,
+                    node.place(),
+                    of,
+                    "number property of a process, its medium or its technique",
+                    Similar.advice(of, process.fields().keySet()));
+            return Optional.empty();
+        }
+        return Optional.of(new Grading.Figure(field, "", number.dimension(), List.of()));
     }
 }

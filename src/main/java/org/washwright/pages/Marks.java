@@ -59,6 +59,18 @@ public final class Marks {
         return length(Math.max(0, Math.min(100, points)));
     }
 
+    /** A share of one as a place from 0 to 100 along a bar. */
+    @TemplateExtension(namespace = "marks")
+    public static String percent(double share) {
+        return place(share * 100);
+    }
+
+    /** A share of one as a whole percentage; below half a percent it is said to be less than one. */
+    @TemplateExtension(namespace = "marks")
+    public static String percentText(double share) {
+        return share > 0 && share < 0.005 ? "<1" : Figures.points(share * 100);
+    }
+
     /** The quadrant of a factor by name, as the key beside its words. */
     @TemplateExtension(namespace = "marks")
     public static String quadrant(String factor) {

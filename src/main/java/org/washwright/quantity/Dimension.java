@@ -60,6 +60,7 @@ public enum Dimension {
     PRICE_PER_AREA("price per area", "€/m²", "0.4 €/m2", -2, 0, 0, 0, 0, 1),
     SPECIFIC_HEAT("specific heat", "kJ/(kg·K)", "0.49 kJ/(kg K)", 2, 0, -2, -1, 0, 0),
     LATENT_HEAT("heat of evaporation", "kJ/kg", "209 kJ/kg", 2, 0, -2, 0, 0, 0),
+    HEAT_PER_AREA("energy per area", "kWh/m²", "0.2 kWh/m2", 0, 1, -2, 0, 0, 0),
     AREAL_MASS_RATE("mass per area and time", "kg/(m²·h)", "0.5 kg/(m2 h)", -2, 1, -1, 0, 0, 0),
     FLOW_PER_AREA("air flow per area", "m³/(h·m²)", "1800 m3/(h m2)", 1, 0, -1, 0, 0, 0),
     RATIO("ratio", "", "0.8", 0, 0, 0, 0, 0, 0),

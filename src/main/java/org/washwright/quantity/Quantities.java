@@ -89,12 +89,17 @@ public final class Quantities {
         return write(si, dimension, readable(dimension, si), digits);
     }
 
-    /** The default unit, but minutes and hours for times that are long in seconds. */
+    /** The default unit, but larger ones for times, masses and areas that are long numbers in it. */
     private static String readable(Dimension dimension, double largest) {
-        if (dimension != Dimension.TIME || largest < 2 * 60 || Double.isInfinite(largest)) {
+        if (Double.isInfinite(largest)) {
             return dimension.defaultUnit();
         }
-        return largest < 2 * 3600 ? "min" : "h";
+        return switch (dimension) {
+            case TIME -> largest < 2 * 60 ? "s" : largest < 2 * 3600 ? "min" : "h";
+            case MASS -> largest < 10 ? "g" : "kg";
+            case AREA -> largest < 1 ? "cm²" : "m²";
+            default -> dimension.defaultUnit();
+        };
     }
 
     private static String write(double si, Dimension dimension, String unit, int digits) {

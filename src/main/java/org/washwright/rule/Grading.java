@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.washwright.quantity.Dimension;
 
 /**
  * How findings and figures become points.
@@ -32,12 +33,14 @@ public record Grading(Map<Integer, Double> steps, List<Area> areas) {
     public record Criterion(String id, String name, double weight, double start, Optional<Figure> figure) {}
 
     /**
-     * A curve from a property of the process to points.
+     * A curve from a figure to points.
      *
-     * @param field field of the fact type Process
+     * @param field field of the fact type Process; empty for a figure of the line
+     * @param line id of a figure of the line as a whole; empty for a property of the process
+     * @param dimension what the figure measures
      * @param curve breakpoints, by rising value
      */
-    public record Figure(Field field, List<Breakpoint> curve) {}
+    public record Figure(Optional<Field> field, String line, Dimension dimension, List<Breakpoint> curve) {}
 
     /** A value in SI and the points it is worth. */
     public record Breakpoint(double si, double points) {}

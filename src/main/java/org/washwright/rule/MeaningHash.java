@@ -173,7 +173,7 @@ public final class MeaningHash {
             a.criteria()
                     .forEach(c -> criteria.add(c.id() + "|" + c.name() + "|" + c.weight() + "|" + c.start() + "|"
                             + c.figure()
-                                    .map(f -> f.field().name() + curve(f.curve()))
+                                    .map(f -> f.field().map(Field::name).orElse("line." + f.line()) + curve(f.curve()))
                                     .orElse("")));
             areas.add(List.of(a.id(), a.name(), String.valueOf(a.weight()), criteria));
         });

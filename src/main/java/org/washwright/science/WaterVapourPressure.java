@@ -60,6 +60,18 @@ public final class WaterVapourPressure {
         return CRITICAL_PRESSURE * StrictMath.exp(CRITICAL / temperature * sum);
     }
 
+    /** Rise of the pressure with temperature in Pa/K, by the derivative of the equation; from 173 K to the critical point. */
+    static double slope(double temperature) {
+        double x = StrictMath.max(0, 1 - temperature / CRITICAL);
+        double sum = 0;
+        double derivative = 0;
+        for (int i = 0; i < A.length; i++) {
+            sum += A[i] * StrictMath.pow(x, POWER[i]);
+            derivative += A[i] * POWER[i] * StrictMath.pow(x, POWER[i] - 1);
+        }
+        return -at(temperature) / temperature * (CRITICAL / temperature * sum + derivative);
+    }
+
     private static Estimate checked(double value, double temperature) {
         return Need.within(
                 Estimate.of(value),

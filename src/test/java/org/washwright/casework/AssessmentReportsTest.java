@@ -141,7 +141,7 @@ class AssessmentReportsTest {
         as("engineer")
                 .contentType("application/yaml")
                 .header("If-Match", "\"v0\"")
-                .body("title: Renamed rings\n")
+                .body("title: Renamed rings\n".getBytes(java.nio.charset.StandardCharsets.UTF_8))
                 .put("/api/tasks/" + task)
                 .then()
                 .statusCode(200);

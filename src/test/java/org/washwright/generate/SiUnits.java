@@ -45,6 +45,7 @@ public final class SiUnits {
             case PRICE_PER_AREA -> "€/m2";
             case SPECIFIC_HEAT -> "J/(kg K)";
             case LATENT_HEAT -> "J/kg";
+            case HEAT_PER_AREA -> "J/m2";
             case AREAL_MASS_RATE -> "kg/(m2 s)";
             case FLOW_PER_AREA -> "m3/(s m2)";
             case RATIO, PH, DATE -> "";

@@ -33,6 +33,8 @@ final class Pages {
     private static final Path TEMPLATES = Path.of("src/main/resources/templates");
     private static final List<Class<?>> EXTENSIONS = List.of(
             AnswerLookup.class,
+            DesignLookup.class,
+            DesignShares.class,
             Figures.class,
             Intentions.class,
             Marks.class,

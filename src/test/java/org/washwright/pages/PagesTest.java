@@ -254,6 +254,8 @@ class PagesTest {
                 "candidatesUrl", "processes",
                 "taskUrl", "task",
                 "rulesUrl", "rules"));
+        data.putAll(
+                Map.of("firstUrl", "processes/first", "compareUrl", "compare", "askUrl", "ask", "compareError", ""));
         data.putAll(more);
         return kept(file, engine.getTemplate(template).data(data).render());
     }

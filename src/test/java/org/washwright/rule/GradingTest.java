@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -21,15 +22,20 @@ class GradingTest {
     @CsvSource({"5, 0", "10, 0", "12.5, 10", "15, 20", "20, 40", "25, 35", "30, 30", "40, 20", "41, 20", "1000, 20"})
     void pointsLieOnStraightLinesBetweenBreakpointsAndStayBeyondTheEnds(double value, double points) {
         Grading.Figure figure = new Grading.Figure(
-                FIELD,
+                Optional.of(FIELD),
+                "",
+                Dimension.RATIO,
                 List.of(new Grading.Breakpoint(10, 0), new Grading.Breakpoint(20, 40), new Grading.Breakpoint(40, 20)));
         assertEquals(points, Grading.points(figure, value), 1e-12);
     }
 
     @Test
     void theFirstPointsHoldBelowTheFirstBreakpoint() {
-        Grading.Figure figure =
-                new Grading.Figure(FIELD, List.of(new Grading.Breakpoint(10, 7), new Grading.Breakpoint(20, 9)));
+        Grading.Figure figure = new Grading.Figure(
+                Optional.of(FIELD),
+                "",
+                Dimension.RATIO,
+                List.of(new Grading.Breakpoint(10, 7), new Grading.Breakpoint(20, 9)));
         assertEquals(7, Grading.points(figure, -3), 0);
         assertEquals(7, Grading.points(figure, 10), 0);
         assertEquals(9, Grading.points(figure, 20), 0);

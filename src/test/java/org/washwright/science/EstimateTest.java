@@ -21,26 +21,53 @@ class EstimateTest {
     /** Every public class whose static methods take numbers, and a number that all their arguments can be. */
     private static final Map<Class<?>, Double> CORRELATIONS = Map.ofEntries(
             Map.entry(AcousticBoundaryLayer.class, 0.5),
+            Map.entry(Annuity.class, 0.5),
+            Map.entry(BathContamination.class, 0.5),
+            Map.entry(BlowOff.class, 0.5),
             Map.entry(CapillaryPressure.class, 0.5),
             Map.entry(ContaminationLevel.class, 0.5),
             Map.entry(DiffusionTime.class, 0.5),
             Map.entry(DilutionAir.class, 1.0),
+            Map.entry(Dosing.class, 0.5),
+            Map.entry(DripCurve.class, 0.5),
+            Map.entry(EvaporationFromWater.class, 0.5),
             Map.entry(ExplosionDilution.class, 0.5),
             Map.entry(GasVolume.class, 0.5),
             Map.entry(HansenDistance.class, 0.5),
+            Map.entry(HeatUp.class, 0.5),
+            Map.entry(HumidAir.class, 300.0),
+            Map.entry(Jet.class, 0.5),
             Map.entry(JurinRise.class, 0.5),
             Map.entry(MinnaertBubble.class, 0.5),
+            Map.entry(OilRise.class, 0.5),
+            Map.entry(PipeFlow.class, 0.5),
             Map.entry(PressureCycling.class, 0.5),
             Map.entry(ProductCleanlinessLevel.class, 1.0),
             Map.entry(ResidueLevel.class, 0.5),
+            Map.entry(RimExhaust.class, 0.5),
+            Map.entry(RinseDilution.class, 1.0),
             Map.entry(RoomConcentration.class, 0.5),
             Map.entry(SaturatedVapour.class, 0.5),
+            Map.entry(SixTenthsRule.class, 0.5),
             Map.entry(SizeClass.class, 0.5),
+            Map.entry(SolventBalance.class, 0.5),
+            Map.entry(StaticRinse.class, 0.5),
+            Map.entry(Still.class, 0.5),
+            Map.entry(TankSurfaceLoss.class, 300.0),
+            Map.entry(TankWallLoss.class, 300.0),
+            Map.entry(ThroughputHeat.class, 0.5),
+            Map.entry(Titration.class, 0.5),
             Map.entry(TrappedAir.class, 0.5),
+            Map.entry(UltrasonicLoad.class, 0.5),
+            Map.entry(UltrasonicPower.class, 0.5),
+            Map.entry(UnsteadyRinse.class, 0.5),
+            Map.entry(VacuumDrying.class, 0.5),
             Map.entry(VacuumFilling.class, 0.5),
             Map.entry(VapourConcentration.class, 0.5),
+            Map.entry(VapourCondensation.class, 0.5),
             Map.entry(WashburnPenetration.class, 0.5),
             Map.entry(WaterDensity.class, 300.0),
+            Map.entry(WaterLatentHeat.class, 300.0),
             Map.entry(WaterSurfaceTension.class, 300.0),
             Map.entry(WaterVapourPressure.class, 300.0),
             Map.entry(WaterViscosity.class, 300.0),
@@ -63,7 +90,7 @@ class EstimateTest {
                 }
             }
         });
-        assertTrue(tests.size() > 100, tests.size() + " arguments found");
+        assertTrue(tests.size() > 190, tests.size() + " arguments found");
         return tests;
     }
 

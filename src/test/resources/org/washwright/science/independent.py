@@ -5,10 +5,12 @@ Each request is a name and numbers or words, each answer a number with seventeen
 import math
 import sys
 
+import numpy
 import pint
-from iapws import _iapws, iapws97
-from scipy.integrate import solve_ivp
+from iapws import IAPWS97, _iapws, iapws97
+from scipy.integrate import quad, solve_ivp
 from scipy.optimize import brentq, least_squares
+from scipy.spatial import ConvexHull, HalfspaceIntersection
 
 registry = pint.UnitRegistry()
 
@@ -55,7 +57,115 @@ def owens_wendt(angle_water, angle_diiodomethane, part):
     return roots[int(part)] ** 2
 
 
+def latent_heat(temperature):
+    steam, liquid = (IAPWS97(T=temperature, x=x).h for x in (1, 0))
+    return (steam - liquid) * 1e3
+
+
+def saturated_air(temperature, pressure):
+    water = iapws97._PSat_T(temperature) * 1e6
+    return 0.62198 * water / (pressure - water)
+
+
+def water_ratio(dilution, tanks):
+    """The one positive root of the polynomial, by the eigenvalues of its companion matrix."""
+    roots = numpy.roots([1.0] * int(tanks) + [1.0 - dilution])
+    return max(root.real for root in roots if abs(root.imag) < 1e-9)
+
+
+def last_rinse(ratio, tanks):
+    """Solves the balances of counter-current tanks behind a bath of 1."""
+    n = int(tanks)
+    balance = (1 + ratio) * numpy.eye(n) - numpy.eye(n, k=-1) - ratio * numpy.eye(n, k=1)
+    return numpy.linalg.solve(balance, numpy.eye(n)[0])[-1]
+
+
+def integrated(slope, start, time):
+    return solve_ivp(lambda t, c: [slope(c[0])], (0, time), [start], method="LSODA", rtol=1e-11, atol=1e-14).y[0][-1]
+
+
+def rinse(before, start, drag_out, water, volume, time):
+    return integrated(lambda c: (drag_out * before - (drag_out + water) * c) / volume, start, time)
+
+
+def bath(volume, start, load, stream, share, time):
+    return integrated(lambda c: (load - stream * share * c) / volume, start, time)
+
+
+def bath_time(volume, limit, start, load, stream, share):
+    return quad(lambda c: volume / (load - stream * share * c), start, limit, epsabs=0, epsrel=1e-12)[0]
+
+
+def drip(end, start, rate, time):
+    return end + integrated(lambda v: -rate * v, start, time)
+
+
+def annuity(interest, years):
+    """What pays back a loan of 1, by the debt at the end of its life."""
+
+    def debt(paid):
+        left = 1.0
+        for _ in range(int(years)):
+            left = left * (1 + interest) - paid
+        return left
+
+    return brentq(debt, 0, 2, xtol=1e-15)
+
+
+def principal(*numbers):
+    """The principal eigenvalue of a matrix written row by row, or a component of its eigenvector of sum 1."""
+    part, *entries = numbers
+    n = math.isqrt(len(entries))
+    values, vectors = numpy.linalg.eig(numpy.array(entries).reshape(n, n))
+    at = numpy.argmax(values.real)
+    if part < 0:
+        return values[at].real
+    vector = vectors[:, at].real
+    return vector[int(part)] / vector.sum()
+
+
+def first_share(candidate, *scores):
+    """Area of the weightings of three areas in which a candidate is first, over that of all: a polygon and its hull."""
+    rows = numpy.array(scores).reshape(-1, 3)
+    own = rows[int(candidate)]
+    sides = [[-1.0, 0.0, 0.0], [0.0, -1.0, 0.0], [1.0, 1.0, -1.0]]
+    for other in numpy.delete(rows, int(candidate), axis=0):
+        d = other - own
+        sides.append([d[0] - d[2], d[1] - d[2], d[2]])
+    # A weighting well inside all sides; without one the candidate is never first.
+    lattice = [(i / 200, j / 200) for i in range(1, 200) for j in range(1, 200 - i)]
+    depth = lambda p: min(-(a * p[0] + b * p[1] + c) / math.hypot(a, b) for a, b, c in sides)
+    inside = max(lattice, key=depth)
+    if depth(inside) <= 0:
+        return 0.0
+    corners = HalfspaceIntersection(numpy.array(sides), numpy.array(inside)).intersections
+    return ConvexHull(corners).volume / 0.5
+
+
+def bore_pressure(viscosity, length, flow, diameter):
+    """The pressure under which the integral over the parabola of velocities is the flow."""
+    radius = diameter / 2
+
+    def passed(pressure):
+        speed = lambda r: pressure / (4 * viscosity * length) * (radius**2 - r**2)
+        return quad(lambda r: speed(r) * 2 * math.pi * r, 0, radius, epsabs=0, epsrel=1e-12)[0]
+
+    return flow / passed(1.0)
+
+
 ANSWERS = {
+    "latent-heat": latent_heat,
+    "saturated-air": saturated_air,
+    "water-ratio": water_ratio,
+    "last-rinse": last_rinse,
+    "rinse": rinse,
+    "bath": bath,
+    "bath-time": bath_time,
+    "drip": drip,
+    "annuity": annuity,
+    "principal": principal,
+    "first-share": first_share,
+    "bore-pressure": bore_pressure,
     "vapour-pressure": lambda t: iapws97._PSat_T(t) * 1e6,
     "boiling-temperature": lambda p: iapws97._TSat_P(p / 1e6),
     "surface-tension": lambda t: _iapws._Tension(t),

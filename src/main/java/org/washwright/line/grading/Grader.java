@@ -1,4 +1,4 @@
-package org.washwright.line;
+package org.washwright.line.grading;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import org.washwright.engine.Fact;
 import org.washwright.engine.Firing;
+import org.washwright.line.Evidence;
+import org.washwright.line.sizing.Sized;
 import org.washwright.quantity.Span;
 import org.washwright.rule.Effect;
 import org.washwright.rule.Grading;
@@ -40,7 +42,7 @@ public final class Grader {
      * Points of one criterion.
      *
      * @param start where it starts
-     * @param figure reference of the attribute that set the start; empty when none did
+     * @param figure reference of the attribute or figure that set the start; empty when none did
      * @param marks what moved it
      */
     public record CriterionGrade(
@@ -49,8 +51,8 @@ public final class Grader {
     /** One thing that moved a criterion; {@code counted} is false for those that a stronger one covers. */
     public record Mark(Evidence<Effect.Score> evidence, double points, boolean counted) {}
 
-    /** Grades a process by all firings that concern it. */
-    public Grade grade(String process, Fact processFact, List<Firing> firings) {
+    /** Grades a process by all firings that concern it and by the figures of its line. */
+    public Grade grade(String process, Fact processFact, List<Firing> firings, Sized sized) {
         List<Evidence<Effect.Score>> scores = Evidence.about(process, firings, Effect.Score.class);
         List<AreaGrade> areas = new ArrayList<>();
         for (Grading.Area area : grading.areas()) {
@@ -58,6 +60,7 @@ public final class Grader {
                     .map(c -> criterion(
                             c,
                             processFact,
+                            sized,
                             scores.stream()
                                     .filter(s -> s.effect().criterion().equals(c.id()))
                                     .toList()))
@@ -74,14 +77,18 @@ public final class Grader {
                 areas);
     }
 
-    private CriterionGrade criterion(Grading.Criterion c, Fact process, List<Evidence<Effect.Score>> scores) {
+    private CriterionGrade criterion(
+            Grading.Criterion c, Fact process, Sized sized, List<Evidence<Effect.Score>> scores) {
         Span start = Span.of(c.start());
         String figure = "";
         if (c.figure().isPresent()) {
-            Value value = process.value(c.figure().get().field());
+            Grading.Figure over = c.figure().get();
+            Value value = over.field()
+                    .map(process::value)
+                    .orElseGet(() -> sized.ofLine(over.line()).orElse(Value.NOT_APPLICABLE));
             if (!(value instanceof Value.NotApplicable)) {
-                start = curve(c.figure().get(), value);
-                figure = process.ref(c.figure().get().field());
+                start = curve(over, value);
+                figure = over.field().map(process::ref).orElse("figure/" + over.line() + "/0");
             }
         }
         double sureFor = strongest(scores, true, true);
