@@ -59,6 +59,7 @@ final class FiguresPart {
                         + " line of each figure says how it is computed; every value that went in stands under \u201C"
                         + Section.FORMULAS.title() + "\u201D.");
         toBeKnown(design.get());
+        glance(design.get());
         grouped(design.get(), page.lookup(), page.answer().figures()).forEach(this::group);
         page.end();
     }
@@ -96,14 +97,38 @@ final class FiguresPart {
         m.close().close();
     }
 
+    /** What a plant maker reads first: the figures of the line as a whole, in two columns. */
+    private void glance(Design design) {
+        List<Figure> whole = design.figures().stream()
+                .filter(f -> f.stage() == 0 && !Missing.isUnknown(f))
+                .toList();
+        if (whole.isEmpty()) {
+            return;
+        }
+        page.heading("the whole line at a glance");
+        Markup m = page.markup();
+        m.open("table", "class", "whole").open("tbody");
+        int half = (whole.size() + 1) / 2;
+        for (int i = 0; i < half; i++) {
+            m.open("tr");
+            for (int at : new int[] {i, i + half}) {
+                boolean there = at < whole.size();
+                m.element(
+                        "td", there ? page.lookup().kind(whole.get(at).figure()).label() : "", "class", "what");
+                m.element("td", there ? whole.get(at).text() : "", "class", at < half ? "amount gap" : "amount");
+            }
+            m.close();
+        }
+        m.close().close();
+    }
+
     private void group(String name, Map<Kind, List<Figure>> kinds) {
         page.heading(name.isEmpty() ? "other figures" : name);
         page.table("figures", "figure and how it is computed", "where and how much");
         kinds.forEach((kind, figures) -> {
             Markup m = page.markup();
             m.open("tr").open("th", "scope", "row").text(kind.label());
-            m.element("div", "= " + kind.formula(), "class", "formula");
-            m.element("div", origin(kind), "class", "formula");
+            m.element("div", "= " + kind.formula() + origin(kind), "class", "formula");
             m.close().open("td").open("table", "class", "values").open("tbody");
             figures.forEach(this::value);
             m.close().close().close().close();
@@ -111,8 +136,10 @@ final class FiguresPart {
         page.endTable();
     }
 
+    /** What stands behind the formula; a definition needs no more words. */
     private static String origin(Kind kind) {
-        return kind.source() + (kind.holds().isEmpty() ? "" : "; holds for " + kind.holds());
+        return (kind.source().isEmpty() ? "" : " (" + kind.source() + ")")
+                + (kind.holds().isEmpty() ? "" : "; holds for " + kind.holds());
     }
 
     private void value(Figure figure) {
@@ -134,37 +161,44 @@ final class FiguresPart {
             return;
         }
         page.section(Section.FORMULAS);
-        page.table("audit", "figure", "value", "computed from");
+        page.table("audit", "figure", "value and what it was computed from");
         grouped(design.get(), page.lookup(), page.answer().figures())
                 .values()
-                .forEach(kinds -> kinds.forEach((kind, figures) -> figures.forEach(f -> audited(kind, f))));
+                .forEach(kinds -> kinds.forEach(this::audited));
         page.endTable();
         page.end();
     }
 
-    private void audited(Kind kind, Figure figure) {
+    private void audited(Kind kind, List<Figure> figures) {
         Markup m = page.markup();
         m.open("tr").open("th", "scope", "row").text(kind.label());
-        m.element("div", Lookup.stage(page.report().chosen(), figure.stage()), "class", "formula");
-        m.close().element("td", figure.text());
-        m.open("td").element("div", "= " + kind.formula());
-        figure.inputs()
-                .forEach(ref ->
-                        m.element("div", page.lookup().input(ref, page.report().chosen()), "class", "input"));
+        m.element("div", "= " + kind.formula(), "class", "formula").close().open("td");
+        for (Figure figure : figures) {
+            m.open("div").text(Lookup.stage(page.report().chosen(), figure.stage()) + ": ");
+            m.element("b", figure.text());
+            List<String> from = figure.inputs().stream()
+                    .map(ref -> page.lookup().input(ref, page.report().chosen()))
+                    .toList();
+            if (!from.isEmpty()) {
+                m.text(" ").element("span", "from " + String.join("; ", from), "class", "input");
+            }
+            m.close();
+        }
         m.close().close();
     }
 
     /** What figures were computed from besides facts and each other. */
     void writeInputs() {
         page.section(Section.INPUTS);
-        if (page.answer().inputs().isEmpty()) {
+        List<Design.Input> inputs = ofLine();
+        if (inputs.isEmpty()) {
             page.paragraph(
                     page.answer().request().assumptions().isEmpty()
                             ? "No figure rests on an assumption or on data of the catalogue."
                             : "Changed for this request:");
         } else {
             page.table("inputs", "what", "value", "source");
-            for (Design.Input input : page.answer().inputs()) {
+            for (Design.Input input : inputs) {
                 Markup m = page.markup();
                 m.open("tr").element("th", input.label(), "scope", "row");
                 m.open("td").text(input.value());
@@ -175,8 +209,21 @@ final class FiguresPart {
             }
             page.endTable();
         }
+        int others = page.answer().inputs().size() - inputs.size();
+        if (others > 0) {
+            page.note("Figures of other lines rest on " + others + " more; the workbook lists them all.");
+        }
         changedElsewhere();
         page.end();
+    }
+
+    /** What the figures of this line were computed from, and whatever was changed. */
+    private List<Design.Input> ofLine() {
+        Set<String> used = new LinkedHashSet<>();
+        page.report().design().ifPresent(d -> d.figures().forEach(f -> used.addAll(f.inputs())));
+        return page.answer().inputs().stream()
+                .filter(i -> i.changed() || used.contains(i.ref()))
+                .toList();
     }
 
     /** Assumptions that were changed and that no figure shown here rests on. */

@@ -16,7 +16,7 @@ final class Glyphs {
     private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d)[\u2009\u202F](?=\\d)");
 
     private static final String RAISED = "\u2070\u00B9\u00B2\u00B3\u2074\u2075\u2076\u2077\u2078\u2079";
-    private static final Pattern POWER = Pattern.compile("\u207B[" + RAISED + "]*");
+    private static final Pattern POWER = Pattern.compile("[\u207F" + RAISED + "]*\u207B[\u207F" + RAISED + "]*");
 
     private final List<CmapLookup> fonts;
 
@@ -59,11 +59,14 @@ final class Glyphs {
         };
     }
 
-    /** Neither font has the raised minus, so the power is written out: 10^&minus;6. */
+    /** Neither font has the raised minus, so such a power is written out: 10^&minus;6, R^(n&minus;1). */
     private static String power(MatchResult found) {
-        StringBuilder digits = new StringBuilder("^\u2212");
-        found.group().chars().skip(1).forEach(c -> digits.append((char) ('0' + RAISED.indexOf(c))));
-        return digits.toString();
+        StringBuilder plain = new StringBuilder();
+        found.group().chars().forEach(c -> {
+            int digit = RAISED.indexOf(c);
+            plain.append(digit >= 0 ? (char) ('0' + digit) : c == '\u207F' ? 'n' : '\u2212');
+        });
+        return plain.lastIndexOf("\u2212") > 0 ? "^(" + plain + ")" : "^" + plain;
     }
 
     private static CmapLookup lookup(Fonts.Face face) {
