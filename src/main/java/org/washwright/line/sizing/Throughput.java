@@ -118,7 +118,11 @@ final class Throughput {
         Cell transfer = sheet.assumption("transfer-time");
         List<Cell> all = new ArrayList<>();
         for (Station s : stations) {
-            if (s.inChamber() || !s.time().applies()) {
+            if (s.inChamber()) {
+                continue;
+            }
+            if (!s.time().applies()) {
+                untimed(s);
                 continue;
             }
             Cell own = s.station("eachPart").isYes() ? sheet.times(s.time(), parts) : s.time();
@@ -135,6 +139,19 @@ final class Throughput {
                     sheet.figure(PARALLEL, s.place(), x -> Estimate.of(Math.ceil(x[0] / x[1])), occupied, takt));
         }
         return all;
+    }
+
+    /** A stage without a time still needs its place. */
+    private void untimed(Station s) {
+        if (s.placed()) {
+            parallel.put(
+                    s.place(),
+                    sheet.figure(
+                            PARALLEL,
+                            s.place(),
+                            x -> Estimate.of(1)
+                                    .warn("How long a load stays here is not stated; one station is taken")));
+        }
     }
 
     private static Estimate partsInLoad(
