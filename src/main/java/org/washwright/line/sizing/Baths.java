@@ -22,7 +22,7 @@ final class Baths {
             BATHS,
             Dimension.VOLUME,
             "L",
-            "volume of a basket × litres of bath for each litre of basket; with ultrasonics at least the water that the mass of"
+            "room of a load × litres of bath for each litre of it; with ultrasonics at least the water that the mass of"
                     + " a load asks for",
             "Metal Finishing Guidebook 2013, ultrasonic cleaning, parts at most a third of the water's mass",
             "");
@@ -89,16 +89,12 @@ final class Baths {
                         VOLUME,
                         s.place(),
                         x -> withSound(x[0] * x[1], x[2], x[3]),
-                        sheet.assumption("basket-volume"),
+                        throughput.volume(),
                         s.station("bathRatio"),
                         throughput.loadMass(),
                         sheet.assumption("sound-load"))
                 : sheet.figure(
-                        VOLUME,
-                        s.place(),
-                        x -> Estimate.of(x[0] * x[1]),
-                        sheet.assumption("basket-volume"),
-                        s.station("bathRatio"));
+                        VOLUME, s.place(), x -> Estimate.of(x[0] * x[1]), throughput.volume(), s.station("bathRatio"));
         volumes.put(s.place(), volume);
         Cell depth = s.station("bathDepth");
         surfaces.put(

@@ -87,7 +87,12 @@ public final class LineSizer {
         SolventUse solvent = new SolventUse(sheet, line.process().id(), main, baths, soil, heat);
         Chemistry chemistry = new Chemistry(sheet, stations, baths, water, soil);
         PowerUse power = new PowerUse(sheet, stations, throughput, baths, heat, drying, air);
-        new Prices(sheet, stations, baths, Running.of(sheet, stations, power, water, soil, chemistry, solvent));
+        new Prices(
+                sheet,
+                stations,
+                throughput,
+                baths,
+                Running.of(sheet, stations, power, water, soil, chemistry, solvent));
         return new Balances()
                 .water(stations, water, soil)
                 .heat(heat, drying)

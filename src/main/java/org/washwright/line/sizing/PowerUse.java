@@ -81,7 +81,7 @@ final class PowerUse {
                     sheet.figure(DRIVES, s.place(), x -> Estimate.of(x[0] * x[1]), s.station("power"), baths.number(s));
             always.add(Sheet.perhaps(drives, s.certain()));
             if (s.station("manual").isYes()) {
-                byHand.add(s.time());
+                byHand.add(s.station("eachPart").isYes() ? sheet.times(s.time(), throughput.parts()) : s.time());
             }
         }
         always.addAll(drying.heats());

@@ -22,7 +22,7 @@ final class Prices {
             COST,
             Dimension.MONEY,
             "€",
-            "price of one at the basket it is quoted for × (basket ÷ that basket) to the power 0.6 × stations",
+            "price of one at the basket it is quoted for × (room of a load ÷ that basket) to the power 0.6 × stations",
             "six-tenths rule, Williams 1947 (from memory)",
             "order of size only; quotes decide");
     static final FigureKind INVESTMENT = defined(
@@ -124,9 +124,9 @@ final class Prices {
     private final Sheet sheet;
     private final Cell hours;
 
-    Prices(Sheet sheet, List<Station> stations, Baths baths, Running running) {
+    Prices(Sheet sheet, List<Station> stations, Throughput throughput, Baths baths, Running running) {
         this.sheet = sheet;
-        Cell investment = investment(stations, baths);
+        Cell investment = investment(stations, throughput, baths);
         sheet.range(CLASS, 0, x -> step(x, false), x -> step(x, true), investment);
         Cell rate = sheet.fact("part", "rate");
         Cell quantity = sheet.fact("part", "annualQuantity");
@@ -186,7 +186,7 @@ final class Prices {
         return below;
     }
 
-    private Cell investment(List<Station> stations, Baths baths) {
+    private Cell investment(List<Station> stations, Throughput throughput, Baths baths) {
         List<Cell> all = new ArrayList<>();
         for (Station s : stations) {
             all.add(Sheet.perhaps(
@@ -196,7 +196,7 @@ final class Prices {
                             x -> SixTenthsRule.cost(x[0], x[1], x[2], x[3]).then(c -> Estimate.of(c * x[4])),
                             s.station("price"),
                             sheet.assumption("priced-basket"),
-                            sheet.assumption("basket-volume"),
+                            throughput.volume(),
                             sheet.assumption("price-exponent"),
                             baths.number(s)),
                     s.certain()));

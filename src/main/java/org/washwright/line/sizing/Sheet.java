@@ -87,11 +87,21 @@ final class Sheet {
 
     /** Computes a figure and keeps it. */
     Cell figure(FigureKind kind, int place, Numbers.Formula formula, Cell... inputs) {
-        Numbers numbers = new Numbers();
+        List<String> missing = new ArrayList<>();
         for (Cell c : inputs) {
             if (!c.applies()) {
                 return Cell.NONE;
             }
+            if (!c.isNumber()) {
+                missing.add(c.ref());
+            }
+        }
+        if (!missing.isEmpty()) {
+            // What is known does not help as long as these are missing, so only they are named.
+            return keep(kind, place, Value.UNKNOWN, missing, List.of());
+        }
+        Numbers numbers = new Numbers();
+        for (Cell c : inputs) {
             numbers.with(c.value(), c.ref());
         }
         Derivation.Computed computed = numbers.compute(formula);

@@ -100,6 +100,11 @@ final class Station {
         return !main() && own("inChamber").isYes();
     }
 
+    /** True when the edition says in what kind of station it runs. */
+    boolean placed() {
+        return kind.isPresent();
+    }
+
     /** True when it holds a bath. */
     boolean hasBath() {
         return station("bathRatio").applies();

@@ -22,6 +22,13 @@ final class Throughput {
             "as many as neither the mass nor the area that a basket takes is passed; at least one");
     static final FigureKind MASS = defined(
             "load-mass", "mass of a load", THROUGHPUT, Dimension.MASS, "kg", "parts in a load × mass of one part");
+    static final FigureKind VOLUME = defined(
+            "load-volume",
+            "room that a load takes",
+            THROUGHPUT,
+            Dimension.VOLUME,
+            "L",
+            "volume of a basket; for a part that is larger, the box around it: share of the cube of its largest dimension");
     static final FigureKind LOADS = defined(
             "loads",
             "loads an hour",
@@ -37,7 +44,7 @@ final class Throughput {
             THROUGHPUT,
             Dimension.TIME,
             "min",
-            "times of the stages in it + transfer");
+            "times of the stages in it, for each part where it takes them one by one, + transfer");
     static final FigureKind PARALLEL = defined(
             "parallel",
             "stations side by side",
@@ -55,28 +62,46 @@ final class Throughput {
             "",
             "time through the line ÷ takt, rounded up, and one being filled");
 
-    static final List<FigureKind> KINDS = List.of(PARTS, MASS, LOADS, TAKT, OCCUPIED, PARALLEL, CYCLE, BASKETS);
+    static final List<FigureKind> KINDS = List.of(PARTS, MASS, VOLUME, LOADS, TAKT, OCCUPIED, PARALLEL, CYCLE, BASKETS);
 
     private final Sheet sheet;
     private final Map<Integer, Cell> parallel = new TreeMap<>();
     private final Cell parts;
     private final Cell loadMass;
+    private final Cell volume;
     private final Cell loads;
 
     Throughput(Sheet sheet, List<Station> stations, Cell partsAtOnce) {
         this.sheet = sheet;
         Cell mass = sheet.fact("part", "mass");
-        parts = partsAtOnce.applies()
+        boolean batch =
+                stations.stream().anyMatch(s -> s.main() && s.station("batch").isYes());
+        parts = partsAtOnce.applies() && !batch
                 ? sheet.figure(PARTS, 0, x -> Estimate.of(x[0]), partsAtOnce)
                 : sheet.figure(
                         PARTS,
                         0,
-                        x -> partsInLoad(x[0], x[1], x[2], x[3]),
+                        x -> partsInLoad(x[0], x[1], x[2], x[3], partsAtOnce.applies()),
                         sheet.assumption("basket-mass"),
                         mass,
                         sheet.assumption("basket-area"),
                         sheet.fact("part", "wettedArea"));
         loadMass = sheet.figure(MASS, 0, x -> Estimate.of(x[0] * x[1]), parts, mass);
+        Cell largest = sheet.fact("part", "largestDimension");
+        Cell basket = sheet.assumption("basket-volume");
+        volume = largest.isNumber()
+                ? sheet.figure(
+                        VOLUME,
+                        0,
+                        x -> Estimate.of(Math.max(x[0], x[1] * x[2] * x[2] * x[2])),
+                        basket,
+                        sheet.assumption("part-box"),
+                        largest)
+                : sheet.figure(
+                        VOLUME,
+                        0,
+                        x -> Estimate.of(x[0]).warn("How long the part is isn't known; taken to fit a basket"),
+                        basket);
         loads = sheet.figure(
                 LOADS,
                 0,
@@ -93,10 +118,15 @@ final class Throughput {
         Cell transfer = sheet.assumption("transfer-time");
         List<Cell> all = new ArrayList<>();
         for (Station s : stations) {
-            if (s.inChamber() || !s.time().applies()) {
+            if (s.inChamber()) {
                 continue;
             }
-            List<Cell> times = new ArrayList<>(List.of(s.time(), transfer));
+            if (!s.time().applies()) {
+                untimed(s);
+                continue;
+            }
+            Cell own = s.station("eachPart").isYes() ? sheet.times(s.time(), parts) : s.time();
+            List<Cell> times = new ArrayList<>(List.of(own, transfer));
             if (s.main()) {
                 stations.stream()
                         .filter(Station::inChamber)
@@ -111,10 +141,30 @@ final class Throughput {
         return all;
     }
 
-    private static Estimate partsInLoad(double basketMass, double partMass, double basketArea, double partArea) {
+    /** A stage without a time still needs its place. */
+    private void untimed(Station s) {
+        if (s.placed()) {
+            parallel.put(
+                    s.place(),
+                    sheet.figure(
+                            PARALLEL,
+                            s.place(),
+                            x -> Estimate.of(1)
+                                    .warn("How long a load stays here is not stated; one station is taken")));
+        }
+    }
+
+    private static Estimate partsInLoad(
+            double basketMass, double partMass, double basketArea, double partArea, boolean oneByOne) {
         double parts = Math.floor(Math.min(basketMass / partMass, basketArea / partArea));
-        return parts < 1
-                ? Estimate.of(1).warn("One part is more than a usual basket takes; it goes through by itself")
+        if (parts < 1) {
+            return Estimate.of(1).warn("One part is more than a usual basket takes; it goes through by itself");
+        }
+        return oneByOne && parts > 1
+                ? Estimate.of(parts)
+                        .warn(
+                                "Parts come one by one and this process works in batches: they are set on a fixture that holds"
+                                        + " as many as a basket")
                 : Estimate.of(parts);
     }
 
@@ -124,6 +174,11 @@ final class Throughput {
 
     Cell loadMass() {
         return loadMass;
+    }
+
+    /** Room that a load takes. */
+    Cell volume() {
+        return volume;
     }
 
     Cell loads() {
