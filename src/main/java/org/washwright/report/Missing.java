@@ -35,7 +35,14 @@ final class Missing {
     private void collect(List<String> inputs, Set<String> names, Set<String> seen) {
         for (String ref : inputs) {
             if (seen.add(ref)) {
-                lookup.attribute(ref).filter(Missing::tellsNothing).ifPresent(a -> names.add(lookup.nameOf(a)));
+                lookup.attribute(ref).filter(Missing::tellsNothing).ifPresent(a -> {
+                    // What was computed or looked up can't be asked for; what it was made from can.
+                    if (a.origin().inputs().isEmpty()) {
+                        names.add(lookup.nameOf(a));
+                    } else {
+                        collect(a.origin().inputs(), names, seen);
+                    }
+                });
                 Figure figure = byRef.get(ref);
                 if (figure != null && isUnknown(figure)) {
                     collect(figure.inputs(), names, seen);

@@ -80,9 +80,15 @@ final class Page {
     /** Ids of the rules behind a sentence, small. */
     void ids(List<Integer> firings) {
         String ids = lookup.ruleIds(firings);
-        if (!ids.isEmpty()) {
-            markup.element("span", ids, "class", "ids");
+        if (ids.isEmpty()) {
+            return;
         }
+        markup.open("span", "class", "ids");
+        for (String id : ids.split(" ", -1)) {
+            // Each by itself, so that a line ends between ids and never within one.
+            markup.element("span", id, "class", "id").text(" ");
+        }
+        markup.close();
     }
 
     /** Begins a table; {@code kind} sets the widths of its columns. It ends with {@link #endTable()}. */

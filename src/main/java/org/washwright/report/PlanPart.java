@@ -21,7 +21,10 @@ final class PlanPart {
         page.section(Section.BALANCES);
         List<Balance> balances = page.report().design().map(Design::balances).orElse(List.of());
         if (balances.isEmpty()) {
-            page.paragraph("The edition gives nothing to draw up a balance by.");
+            page.paragraph(
+                    page.report().design().isEmpty()
+                            ? "The edition gives nothing to draw up a balance by."
+                            : "Too little is known, or nothing flows: there is no balance to draw up.");
         } else {
             page.note("At the middle of every range.");
             balances.forEach(this::balance);

@@ -42,7 +42,7 @@ public final class ReportHtml {
         m.element("title", title(report));
         style.accept(m);
         if (paper) {
-            bookmarks(m);
+            bookmarks(m, report);
         }
         m.close().open("body", "class", paper ? "report paper" : "report screen");
         if (paper) {
@@ -100,11 +100,13 @@ public final class ReportHtml {
         m.close().close();
     }
 
-    private static void bookmarks(Markup m) {
+    private static void bookmarks(Markup m, Report report) {
         m.open("bookmarks");
         for (Section section : Section.values()) {
-            m.open("bookmark", "name", section.title(), "href", "#" + section.id())
-                    .close();
+            if (isThere(section, report)) {
+                m.open("bookmark", "name", section.title(), "href", "#" + section.id())
+                        .close();
+            }
         }
         m.close();
     }

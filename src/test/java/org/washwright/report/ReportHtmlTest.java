@@ -104,6 +104,22 @@ class ReportHtmlTest {
         assertTrue(need > 0 && need < text.indexOf("The whole line at a glance"), text.substring(Math.max(0, need)));
     }
 
+    /** Nobody can be asked for an area an hour: it is made of parts an hour and the area of one. */
+    @Test
+    void what_was_computed_is_asked_for_by_what_it_is_made_of() throws Exception {
+        Report report = Answers.plain("contract-shop");
+        Design design = report.design().orElseThrow();
+        Missing missing = new Missing(design, new Lookup(report.answer()));
+        Design.Figure carried = design.figures().stream()
+                .filter(f -> Missing.isUnknown(f) && f.inputs().contains("part/areaPerHour"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(missing.of(carried).containsAll(List.of("parts an hour, the part", "wetted area, the part")));
+        String text = text(ReportHtml.page(report));
+        assertTrue(text.contains("wetted area, the part \u2013 without it:"));
+        assertFalse(text.contains("area an hour, the part \u2013 without it"));
+    }
+
     @Test
     void a_line_that_the_edition_gives_nothing_to_size_by_says_so() throws Exception {
         Report plain = Answers.of(
