@@ -13,7 +13,8 @@ import org.apache.fontbox.ttf.CmapLookup;
  */
 final class Glyphs {
 
-    private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d)[\u2009\u202F](?=\\d)");
+    private static final Pattern TOGETHER =
+            Pattern.compile("(?<=\\d)[\u2009\u202F](?=\\d)|(?<=\\d) (?=[%\u00B0\u20AC])");
 
     private static final String RAISED = "\u2070\u00B9\u00B2\u00B3\u2074\u2075\u2076\u2077\u2078\u2079";
     private static final Pattern POWER = Pattern.compile("[\u207F" + RAISED + "]*\u207B[\u207F" + RAISED + "]*");
@@ -32,8 +33,8 @@ final class Glyphs {
     /** The text in signs that can be drawn. */
     String drawable(String text) {
         StringBuilder out = new StringBuilder(text.length());
-        // A number must not be torn apart at the end of a line.
-        POWER.matcher(THOUSANDS.matcher(text).replaceAll("\u00A0"))
+        // A number must not be torn apart, nor from the sign after it, at the end of a line.
+        POWER.matcher(TOGETHER.matcher(text).replaceAll("\u00A0"))
                 .replaceAll(Glyphs::power)
                 .codePoints()
                 .forEach(c -> out.append(drawable(c)));
