@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Tag;
 @AnalyzeClasses(packages = "org.washwright", importOptions = ImportOption.OnlyIncludeTests.class)
 class TestTiersTest {
     private static final DescribedPredicate<CanBeAnnotated> LONG =
-            DescribedPredicate.describe("tagged slow or browser", TestTiersTest::isLong);
+            DescribedPredicate.describe("tagged slow, browser or load", TestTiersTest::isLong);
 
     @ArchTest
     static final ArchRule long_test_classes_are_named_it = classes()
@@ -42,7 +42,7 @@ class TestTiersTest {
                 && annotated
                         .tryGetAnnotationOfType(Tag.class.getName())
                         .flatMap(TestTiersTest::value)
-                        .filter(Set.of("slow", "browser")::contains)
+                        .filter(Set.of("slow", "browser", "load")::contains)
                         .isPresent();
     }
 

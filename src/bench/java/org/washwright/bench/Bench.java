@@ -48,6 +48,7 @@ public final class Bench {
                 case "compile" -> compile();
                 case "memory" -> memory();
                 case "editions" -> editions();
+                case "lines" -> lines();
                 default -> throw new IllegalArgumentException("no part of the benchmark: " + part);
             }
         }
@@ -145,6 +146,21 @@ public final class Bench {
             print("| %s | %.0f | %.0f | %.0f | %.0f | %.2f | %.2f | %.0f | %.1f | %.2f |",
                     folder, r[2], r[3], r[4], r[0], r[0] * 1e3 / size, r[0] / size / (base[0] / baseSize),
                     r[1], r[1] * 1e3 / size, r[1] / size / (base[1] / baseSize));
+        }
+        print("");
+    }
+
+    /** What comes after the rules, as a multiple of the rules, on the demo tasks by the starter rulebook. */
+    private static void lines() throws IOException, InterruptedException {
+        String tasks = System.getProperty("bench.tasks", "demo-data/tasks");
+        print("## Lines after the rules, µs of processor time a task\n");
+        print("| engine | facts | rules | recording | composing | sizing and grading | composing, sizing and grading ÷ rules and"
+                + " recording | whole answer |");
+        print("|---|---|---|---|---|---|---|---|");
+        for (String engine : List.of("compiled", "indexed")) {
+            double[] r = median(org.washwright.assessment.LineCost.class, List.of(engine, "rules/starter", tasks), TURNS);
+            print("| %s | %.0f | %.0f | %.0f | %.0f | %.0f | %.2f | %.0f |",
+                    engine, r[0], r[1], r[2], r[3], r[4], (r[3] + r[4]) / (r[1] + r[2]), r[5]);
         }
         print("");
     }

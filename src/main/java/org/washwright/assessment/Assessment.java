@@ -83,13 +83,22 @@ final class Assessment {
     }
 
     FrozenAnswer freeze() {
+        Designs designs = designs();
+        return FrozenAnswer.of(answer(
+                designs.outcome(),
+                rank(designs.outcome().standing(), designs.grades()),
+                designs.grades(),
+                designs.sizes()));
+    }
+
+    /** Lines sized and graded, before anything is worded. */
+    Designs designs() {
         Outcome outcome = outcome();
         Map<String, Grader.Grade> grades = new HashMap<>();
         Map<String, Sized> sizes = new HashMap<>();
         Grader grader = new Grader(edition.grading(), weighing.weights());
         LineSizer sizer = new LineSizer(edition, outcome.facts(), assumptions);
-        List<ProcessLine> ranked = outcome.standing();
-        for (ProcessLine line : ranked) {
+        for (ProcessLine line : outcome.standing()) {
             String id = line.process().id();
             Sized sized = sizer.size(line);
             sizes.put(id, sized);
@@ -97,8 +106,16 @@ final class Assessment {
                     id,
                     grader.grade(id, outcome.facts().fact("process/" + id).orElseThrow(), outcome.firings(), sized));
         }
-        return FrozenAnswer.of(answer(outcome, rank(ranked, grades), grades, sizes));
+        return new Designs(outcome, sizes, grades);
     }
+
+    /**
+     * What came of a task, with its lines sized and graded.
+     *
+     * @param sizes figures of each line that stands, by process
+     * @param grades points of each, by process
+     */
+    record Designs(Outcome outcome, Map<String, Sized> sizes, Map<String, Grader.Grade> grades) {}
 
     Wanted wanted() {
         Outcome outcome = outcome();

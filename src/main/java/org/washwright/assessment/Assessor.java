@@ -52,6 +52,11 @@ public final class Assessor {
         return new Assessment(edition, builder, taskRules, lineRules, task, wishes).outcome();
     }
 
+    /** Lines sized and graded, before anything is worded; for those who measure what that costs. */
+    Assessment.Designs designs(CleaningTask task, Wishes wishes) {
+        return new Assessment(edition, builder, taskRules, lineRules, task, wishes).designs();
+    }
+
     /**
      * Says what is wanted of a task: what hangs on each thing that is not known.
      *

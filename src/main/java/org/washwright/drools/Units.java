@@ -147,9 +147,10 @@ public final class Units {
             digest.update(part.getBytes(StandardCharsets.UTF_8));
             digest.update((byte) 0);
         }
-        // Compiled rules call these; a change of theirs must not meet rules compiled before it.
-        for (Class<?> called : List.of(MatchFact.class, MatchSink.class)) {
-            try (InputStream in = called.getResourceAsStream(called.getSimpleName() + ".class")) {
+        // Compiled rules call the first two, and the third makes them; a change of these must not meet rules compiled
+        // before it.
+        for (Class<?> known : List.of(MatchFact.class, MatchSink.class, UnitCompiler.class)) {
+            try (InputStream in = known.getResourceAsStream(known.getSimpleName() + ".class")) {
                 digest.update(in.readAllBytes());
             } catch (IOException e) {
                 throw new UncheckedIOException(e);

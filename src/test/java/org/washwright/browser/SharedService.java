@@ -7,8 +7,9 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.stream.Stream;
 import org.washwright.app.PackagedService;
+import org.washwright.app.TestFolder;
 
-/** One packaged service for all browser tests of a run, stopped when the run ends. */
+/** One packaged service for all browser tests that run in this Java, stopped when that ends. */
 final class SharedService {
     private static URI address;
 
@@ -16,7 +17,7 @@ final class SharedService {
 
     static synchronized URI address() {
         if (address == null) {
-            Path data = Path.of("target", "browser-data").toAbsolutePath();
+            Path data = TestFolder.of("browser-data");
             delete(data);
             PackagedService service = PackagedService.start(data);
             Runtime.getRuntime().addShutdownHook(new Thread(service::close));

@@ -44,8 +44,8 @@ import org.washwright.assessment.Wishes;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.Hashes;
 import org.washwright.drools.DrlReader;
-import org.washwright.drools.DroolsInference;
 import org.washwright.exchange.EditionReader;
+import org.washwright.generate.Starter;
 import org.washwright.rule.Edition;
 import org.washwright.rulebook.Bundle;
 import org.washwright.task.Group;
@@ -185,7 +185,7 @@ class CaseworkTest {
                 .read(Bundle.starter().files())
                 .edition()
                 .orElseThrow();
-        FrozenAnswer direct = Assessor.of(edition, DroolsInference.factory())
+        FrozenAnswer direct = Assessor.of(edition, Starter.units())
                 .assess(
                         TaskReader.read("task.yaml", yaml.getBytes(StandardCharsets.UTF_8), edition, new Diagnostics())
                                 .orElseThrow(),

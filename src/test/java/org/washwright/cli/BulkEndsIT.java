@@ -16,6 +16,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.washwright.generate.SmallEdition;
 
 /** How runs of the packaged program end that are interrupted, or that nobody reads; and what else a run can meet. */
 @Tag("slow")
@@ -31,7 +32,7 @@ class BulkEndsIT {
     void an_interrupted_run_writes_what_it_took_and_says_how_to_go_on() throws Exception {
         Path input = tasks(20_000);
         Path output = folder.resolve("out.ndjson");
-        Process run = start("-Xmx300m", "--out", output.toString(), input.toString());
+        Process run = start("-Xmx300m", "--rulebook", few().toString(), "--out", output.toString(), input.toString());
         waitFor(output, 20_000, run);
         interrupt(run);
         assertEquals(ExitCode.INTERRUPTED, finish(run), err());
@@ -55,7 +56,13 @@ class BulkEndsIT {
 
     @Test
     void a_reader_that_goes_ends_the_run_quietly() throws Exception {
-        Process run = start("-Xmx300m", "--progress", "never", tasks(20_000).toString());
+        Process run = start(
+                "-Xmx300m",
+                "--rulebook",
+                few().toString(),
+                "--progress",
+                "never",
+                tasks(20_000).toString());
         try (InputStream lines = run.getInputStream()) {
             assertEquals(1000, lines.readNBytes(1000).length);
         }
@@ -65,11 +72,30 @@ class BulkEndsIT {
 
     @Test
     void compiled_rules_judge_the_first_answer_and_each_hundredth_and_agree() throws Exception {
-        Path output = folder.resolve("out.ndjson");
-        Path input = tasks(220);
-        assertEquals(
-                0, finish(start("-Xmx500m", "--judge", "100", "--out", output.toString(), input.toString())), err());
+        assertJudged("--rulebook", few().toString());
+    }
+
+    /** Compiling the whole rulebook in little memory takes a minute and more. */
+    @Test
+    @Tag("load")
+    void compiled_rules_of_the_whole_rulebook_judge_in_little_memory_and_agree() throws Exception {
+        assertJudged();
+    }
+
+    private void assertJudged(String... rulebook) throws Exception {
+        List<String> arguments = new ArrayList<>(List.of(rulebook));
+        arguments.addAll(
+                List.of("--judge", "100", "--out", folder.resolve("out.ndjson").toString()));
+        arguments.add(tasks(220).toString());
+        assertEquals(0, finish(start("-Xmx500m", arguments.toArray(String[]::new))), err());
         assertEquals("3", counts().group(4));
+    }
+
+    /** Few rules: how a run ends hangs on none of them. */
+    private Path few() throws IOException {
+        return Files.write(
+                folder.resolve("few.zip"),
+                SmallEdition.files(SmallEdition.withFewRules()).toZip());
     }
 
     private static void interrupt(Process run) throws Exception {
@@ -91,9 +117,11 @@ class BulkEndsIT {
             command.addAll(List.of("--judge", "0"));
         }
         command.addAll(given);
-        return new ProcessBuilder(command)
-                .redirectError(folder.resolve("err").toFile())
-                .start();
+        ProcessBuilder builder =
+                new ProcessBuilder(command).redirectError(folder.resolve("err").toFile());
+        // Nothing that an earlier run compiled.
+        builder.environment().put("WASHWRIGHT_CACHE", folder.resolve("cache").toString());
+        return builder.start();
     }
 
     private static int finish(Process run) throws InterruptedException {

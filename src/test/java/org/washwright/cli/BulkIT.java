@@ -15,7 +15,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -35,13 +34,6 @@ class BulkIT {
     /** More than the memory: whoever kept such a line, and be it for a moment, would not come through. */
     private static final int HUGE_LINE = 200_000_000;
 
-    private static final String RULES = """
-            rule "soft" @id("S-01") @basis("common practice")
-            when $m : Material(substrate.rusts == true) then caution("hazard-a", "It rusts."); end
-            rule "heavy" @id("S-02") @basis("common practice")
-            when Part(mass >= "1 kg") $p : Process(charges == true) then ruleOut($p, "main", "Too heavy."); end
-            """;
-
     @TempDir
     private Path folder;
 
@@ -50,10 +42,9 @@ class BulkIT {
     /** Few rules: how many tasks a second a large edition does is not what is tested here. */
     @BeforeEach
     void edition() throws IOException {
-        Map<String, String> texts = SmallEdition.texts();
-        texts.put("rules/all.drl", RULES);
         edition = Files.write(
-                folder.resolve("edition.zip"), SmallEdition.files(texts).toZip());
+                folder.resolve("edition.zip"),
+                SmallEdition.files(SmallEdition.withFewRules()).toZip());
     }
 
     @Test

@@ -15,7 +15,12 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.washwright.assessment.Assessor;
+import org.washwright.engine.ReferenceInterpreter;
+import org.washwright.exchange.EditionFiles;
+import org.washwright.generate.SmallEdition;
 import org.washwright.generate.Starter;
+import org.washwright.rule.Edition;
 
 /** The example of the docs compiles, runs and is the one that is shown. */
 class LibraryExampleTest {
@@ -39,11 +44,16 @@ class LibraryExampleTest {
     @Test
     void both_ways_give_the_hash_of_the_assessor_in_the_order_of_the_tasks() throws Exception {
         List<String> tasks = IntStream.range(0, 20)
-                .mapToObj(i ->
-                        i == 13 ? "{}" : "{\"title\": \"t" + i + "\", \"part\": {\"mass\": \"" + (i + 1) + " g\"}}")
+                .mapToObj(i -> i == 13
+                        ? "{}"
+                        : "{\"title\": \"t" + i + "\", \"part\": {\"mass\": \"" + (i + 1) * 80 + " g\"}}")
                 .toList();
         Path input = Files.write(folder.resolve("tasks.ndjson"), tasks);
-        Path bundle = Files.write(folder.resolve("starter.zip"), Starter.files().toZip());
+        // Few rules: the example shows how tasks go in and answers come out.
+        EditionFiles files = SmallEdition.files(SmallEdition.withFewRules());
+        Edition edition = SmallEdition.read(files);
+        Assessor assessor = Assessor.of(edition, ReferenceInterpreter.factory());
+        Path bundle = Files.write(folder.resolve("few.zip"), files.toZip());
 
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         LibraryExample.report(bundle, input, new PrintStream(out, true, StandardCharsets.UTF_8));
@@ -52,7 +62,10 @@ class LibraryExampleTest {
         for (int i = 0; i < tasks.size(); i++) {
             String start = i == 13
                     ? "refused\t"
-                    : "t" + i + "\t" + Starter.answer(tasks.get(i)).hash() + "\t";
+                    : "t" + i + "\t"
+                            + assessor.assess(Starter.task(edition, tasks.get(i)), Starter.WISHES)
+                                    .hash()
+                            + "\t";
             assertTrue(rows.get(i).startsWith(start), rows.get(i));
         }
 

@@ -155,6 +155,14 @@ public final class SmallEdition {
               - {id: BOOK, title: A book, year: 2000, locator: nowhere, seen: yes}
             """;
 
+    /** Hang on what is cleaned and how heavy it is. */
+    private static final String FEW = """
+            rule "soft" @id("S-01") @basis("common practice")
+            when $m : Material(substrate.rusts == true) then caution("hazard-a", "It rusts."); end
+            rule "heavy" @id("S-02") @basis("common practice")
+            when Part(mass >= "1 kg") $p : Process(charges == true) then ruleOut($p, "main", "Too heavy."); end
+            """;
+
     private SmallEdition() {}
 
     /** Its files without any rule. */
@@ -189,6 +197,13 @@ public final class SmallEdition {
             files.put("catalogue/" + kind + "-terms.yaml", terms(kind));
         }
         files.put("catalogue/kinds.yaml", kinds.toString());
+        return files;
+    }
+
+    /** Its files with a few rules, for tests of what is around an edition: how large it is does not matter there. */
+    public static Map<String, String> withFewRules() {
+        Map<String, String> files = texts();
+        files.put("rules/all.drl", FEW);
         return files;
     }
 

@@ -13,6 +13,8 @@ import org.washwright.assessment.FrozenAnswer;
 import org.washwright.assessment.Wishes;
 import org.washwright.document.Diagnostics;
 import org.washwright.drools.DroolsInference;
+import org.washwright.drools.Units;
+import org.washwright.engine.InferenceFactory;
 import org.washwright.engine.ReferenceInterpreter;
 import org.washwright.engine.sweep.SweepInference;
 import org.washwright.exchange.EditionFiles;
@@ -29,6 +31,9 @@ public final class Starter {
     /** Where the demo tasks stand. */
     public static final Path TASKS = Path.of("demo-data/tasks");
 
+    /** Below the data folder that application.properties gives the service of the tests. */
+    private static final Path UNITS = Path.of("target", "test-data", "compiled-rules");
+
     /** A date for all answers of tests. */
     public static final Wishes WISHES = Wishes.on("2026-11-25");
 
@@ -42,7 +47,7 @@ public final class Starter {
     }
 
     private static final class Compiled {
-        private static final Assessor ASSESSOR = Assessor.of(Read.EDITION, DroolsInference.factory());
+        private static final Assessor ASSESSOR = Assessor.of(Read.EDITION, units());
     }
 
     /** Its files. */
@@ -68,6 +73,14 @@ public final class Starter {
     /** Answers by compiled rules; the first call takes seconds. */
     public static Assessor compiled() {
         return Compiled.ASSESSOR;
+    }
+
+    /**
+     * Compiles rules, and takes those that a test of this build compiled before from where the service of the tests keeps
+     * its own: their names hold the text and the compiler, so that a change of either compiles anew.
+     */
+    public static InferenceFactory units() {
+        return DroolsInference.factory(Units.in(UNITS));
     }
 
     /** Texts of the demo tasks by name. */

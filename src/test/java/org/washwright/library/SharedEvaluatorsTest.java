@@ -33,8 +33,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.washwright.assessment.Wishes;
+import org.washwright.exchange.EditionFiles;
+import org.washwright.generate.SmallEdition;
 import org.washwright.generate.Starter;
-import org.washwright.rulebook.Bundle;
 
 /** What the workers of a distributed job rely on: one load a JVM, and a function that travels. */
 @Timeout(60)
@@ -91,7 +92,9 @@ class SharedEvaluatorsTest {
 
     @Test
     void an_unusable_edition_is_told_each_time_it_is_asked_for() {
-        byte[] broken = Bundle.starter().with("rules/broken.drl", "rule").zip();
+        Map<String, String> files = SmallEdition.withFewRules();
+        files.put("rules/broken.drl", "rule");
+        byte[] broken = SmallEdition.files(files).toZip();
         for (int i = 0; i < 2; i++) {
             UnusableEdition thrown =
                     assertThrows(UnusableEdition.class, () -> SharedEvaluators.of(broken, Engine.QUICK));
@@ -102,13 +105,12 @@ class SharedEvaluatorsTest {
     @Test
     void a_function_that_was_sent_as_bytes_answers_in_order_and_by_all_its_wishes() throws Exception {
         Wishes wishes = new Wishes(Map.of("cost", 3.0), Map.of("hours-per-shift", "16 h"), "2026-11-25", 7);
-        PartitionEvaluator sent =
-                travelled(new PartitionEvaluator(Bundle.starter().zip(), Engine.QUICK, wishes));
+        PartitionEvaluator sent = travelled(new PartitionEvaluator(bundle("sent"), Engine.QUICK, wishes));
         List<String> tasks = IntStream.range(0, 40)
-                .mapToObj(i -> i % 5 == 3 ? "{}" : "title: t" + i + "\npart: {rate: " + (i + 1) + " 1/h}")
+                .mapToObj(i -> i % 5 == 3 ? "{}" : "title: t" + i + "\npart: {mass: " + (i + 1) * 40 + " g}")
                 .toList();
         Iterator<Evaluation> answers = sent.apply(tasks.iterator());
-        TaskEvaluator here = TaskEvaluator.of(Starter.edition(), Engine.PLAIN);
+        TaskEvaluator here = TaskEvaluator.of(SmallEdition.read(edition("sent")), Engine.PLAIN);
         for (String task : tasks) {
             assertEquals(said(here.evaluate(task, wishes)), said(answers.next()), task);
         }
@@ -145,13 +147,15 @@ class SharedEvaluatorsTest {
         }
     }
 
-    private static Bundle edition(String text) {
-        Bundle starter = Bundle.starter();
-        return starter.with("edition.yaml", starter.text("edition.yaml") + "\n# " + text + "\n");
+    /** Few rules: how an edition is shared hangs on none of them. */
+    private static EditionFiles edition(String text) {
+        Map<String, String> files = SmallEdition.withFewRules();
+        files.merge("edition.yaml", "\n# " + text + "\n", String::concat);
+        return SmallEdition.files(files);
     }
 
     private static byte[] bundle(String text) {
-        return edition(text).zip();
+        return edition(text).toZip();
     }
 
     /** The same files, packed without compression. */
@@ -159,7 +163,7 @@ class SharedEvaluatorsTest {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
             zip.setLevel(Deflater.NO_COMPRESSION);
-            for (Map.Entry<String, byte[]> file : edition(text).files().files().entrySet()) {
+            for (Map.Entry<String, byte[]> file : edition(text).files().entrySet()) {
                 zip.putNextEntry(new ZipEntry(file.getKey()));
                 zip.write(file.getValue());
                 zip.closeEntry();
