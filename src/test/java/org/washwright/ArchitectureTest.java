@@ -57,6 +57,9 @@ class ArchitectureTest {
             "exchange",
             "taskfile");
 
+    /** What writes an answer down for people outside; only the edges know it. */
+    private static final String REPORT = "report";
+
     /** What answers tasks by the core alone, for programs and for many tasks at once. */
     private static final Set<String> HEADLESS = Set.of("library", "batch");
 
@@ -141,6 +144,19 @@ class ArchitectureTest {
     static final ArchRule taskfile_knows_the_task_and_the_words_of_an_edition =
             package_("taskfile").mayKnow("rule", "task", "catalogue", "quantity", "document");
 
+    @ArchTest
+    static final ArchRule report_shows_an_answer_and_only_the_edges_know_it =
+            package_(REPORT).mayKnow("assessment", "document", "quantity");
+
+    @ArchTest
+    static final ArchRule a_report_needs_no_server_no_database_and_no_template = noClasses()
+            .that()
+            .resideInAPackage("org.washwright.report..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "jakarta..", "io.quarkus..", "io.vertx..", "org.hibernate..", "java.net..", "java.sql..");
+
     // ---- The features.
 
     @ArchTest
@@ -163,8 +179,8 @@ class ArchitectureTest {
             package_("rulebook").mayKnow(with(CORE, "problem", "http", "access", "ledger", "pages"));
 
     @ArchTest
-    static final ArchRule casework_knows_rulebook =
-            package_("casework").mayKnow(with(CORE, "problem", "http", "access", "ledger", "pages", "rulebook"));
+    static final ArchRule casework_knows_rulebook = package_("casework")
+            .mayKnow(with(CORE, "problem", "http", "access", "ledger", "pages", "rulebook", REPORT));
 
     @ArchTest
     static final ArchRule training_knows_casework = package_("training")
@@ -179,13 +195,14 @@ class ArchitectureTest {
             package_("batch").mayKnow("library", "taskfile", "assessment", "rule", "task", "quantity", "document");
 
     @ArchTest
-    static final ArchRule cli_knows_the_core_and_no_feature = package_("cli").mayKnow(with(CORE, "library", "batch"));
+    static final ArchRule cli_knows_the_core_and_no_feature =
+            package_("cli").mayKnow(with(CORE, "library", "batch", REPORT));
 
     @ArchTest
     static final ArchRule app_knows_everybody = package_("app")
             .mayKnow(with(
                     CORE,
-                    Stream.concat(FEATURES.stream(), Stream.of("cli", "library", "batch"))
+                    Stream.concat(FEATURES.stream(), Stream.of("cli", "library", "batch", REPORT))
                             .toArray(String[]::new)));
 
     @ArchTest
@@ -206,7 +223,7 @@ class ArchitectureTest {
                     boolean known = CORE.contains(feature)
                             || FEATURES.contains(feature)
                             || HEADLESS.contains(feature)
-                            || Set.of("", "app", "cli").contains(feature);
+                            || Set.of("", "app", "cli", REPORT).contains(feature);
                     events.add(new SimpleConditionEvent(
                             type,
                             known,

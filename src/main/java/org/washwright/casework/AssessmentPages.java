@@ -65,7 +65,8 @@ class AssessmentPages {
                         : sight.url + "/processes/" + candidates.get(0).process(),
                 sight.url + "/compare",
                 sight.taskUrl() + "/ask?from=" + sight.view.id(),
-                compareError);
+                compareError,
+                sight.url);
     }
 
     /** Two to four processes side by side. */
@@ -174,7 +175,8 @@ class AssessmentPages {
                 String firstUrl,
                 String compareUrl,
                 String askUrl,
-                String compareError);
+                String compareError,
+                String assessmentUrl);
 
         static native TemplateInstance compare(
                 Answer answer,

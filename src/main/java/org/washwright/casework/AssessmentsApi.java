@@ -2,11 +2,13 @@ package org.washwright.casework;
 
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.EntityTag;
 import jakarta.ws.rs.core.MediaType;
@@ -47,11 +49,13 @@ class AssessmentsApi {
     private final Caller caller;
     private final Assessments assessments;
     private final Editions editions;
+    private final AssessmentReports reports;
 
-    AssessmentsApi(Caller caller, Assessments assessments, Editions editions) {
+    AssessmentsApi(Caller caller, Assessments assessments, Editions editions, AssessmentReports reports) {
         this.caller = caller;
         this.assessments = assessments;
         this.editions = editions;
+        this.reports = reports;
     }
 
     @GET
@@ -74,6 +78,23 @@ class AssessmentsApi {
     @Operation(summary = "Who asked, when, of which task and edition")
     public Response envelope(@PathParam("id") UUID id, @Context Request request) {
         return Tags.answer(request, assessments.view(caller.workspaceId(), id)).build();
+    }
+
+    @GET
+    @Path("{id}/report")
+    @Produces(MediaType.WILDCARD)
+    @Operation(
+            summary = "The report of one line as a file",
+            description = "format is pdf, xlsx or html; process names the line, else the one that stands first.")
+    @APIResponse(responseCode = "200", description = "The report; its ETag is the hash of the answer.")
+    @APIResponse(responseCode = "304", description = "The caller holds it already.")
+    @APIResponse(responseCode = "404", description = "No such answer, process or kind of file.")
+    public Response report(
+            @PathParam("id") UUID id,
+            @QueryParam("format") @DefaultValue("pdf") String format,
+            @QueryParam("process") String process,
+            @Context Request request) {
+        return reports.file(caller, id, format, process, request);
     }
 
     @POST

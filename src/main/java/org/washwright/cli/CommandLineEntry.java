@@ -36,6 +36,7 @@ public final class CommandLineEntry {
         return new CommandLine(new Washwright())
                 .addSubcommand(new Serve())
                 .addSubcommand(new Assess())
+                .addSubcommand(new ReportCommand())
                 .addSubcommand(new Bulk())
                 .addSubcommand(new Check())
                 .addSubcommand(new Cases())

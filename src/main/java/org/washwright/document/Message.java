@@ -91,6 +91,11 @@ public enum Message {
             ERROR, "\"{value}\" is no kind of task file", "Use a file that ends in .yaml, .yml, .json, .csv or .xlsx"),
     SEVERAL_TASKS(ERROR, "the file holds {value} tasks, and one is asked for", "Use \"bulk\" for many tasks"),
     FILE_THERE(ERROR, "\"{value}\" exists already", "Name a new file, or move that one away"),
+    REPORT_FORMAT(ERROR, "\"{value}\" is no kind of report", "Use a file that ends in .pdf, .xlsx or .html"),
+    NO_SUCH_LINE(
+            ERROR,
+            "there is no line of \"{value}\" for this task: {0}",
+            "Choose a process that may clean it, or leave the process out for the one that stands first"),
     NO_TASK_ROWS(ERROR, "the table holds no task", "Write a row below its header"),
     OUTPUT_IS_INPUT(ERROR, "the output \"{value}\" would be read as input", "Name another file with --out"),
     OUTPUT_UNWRITABLE(
