@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.MapReader;
 import org.washwright.document.Node;
+import org.washwright.line.sizing.SizingInputs;
 import org.washwright.quantity.Dimension;
 import org.washwright.quantity.Quantities;
 import org.washwright.quantity.Span;
@@ -28,7 +29,9 @@ public final class AssumptionReader {
         if (id.isEmpty() || text.isEmpty()) {
             return Optional.empty();
         }
-        Dimension dimension = dimension(text.replaceFirst("^.*?[0-9.]+(?:\\s*(?:\\.\\.|to)\\s*[0-9.]+)?\\s*", ""));
+        // What the program reads has to measure what it is read as; of the rest the unit tells.
+        Dimension dimension = SizingInputs.ofAssumption(id)
+                .orElseGet(() -> dimension(text.replaceFirst("^.*?[0-9.]+(?:\\s*(?:\\.\\.|to)\\s*[0-9.]+)?\\s*", "")));
         Optional<Span> value = Quantities.readSpan(text, dimension, map.place(), diagnostics);
         return value.map(v -> new Edition.Assumption(id, label, new Value.Number(v), dimension, source));
     }

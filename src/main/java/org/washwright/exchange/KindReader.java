@@ -14,6 +14,7 @@ import org.washwright.document.Message;
 import org.washwright.document.Node;
 import org.washwright.document.Place;
 import org.washwright.document.Similar;
+import org.washwright.line.sizing.SizingInputs;
 import org.washwright.quantity.Dimension;
 import org.washwright.quantity.Quantities;
 import org.washwright.rule.ProcessFigures;
@@ -65,6 +66,11 @@ final class KindReader {
         String label = map.required("label");
         Optional<FieldType> type = type(map, e.key(), e.keyPlace());
         map.noMore();
+        SizingInputs.ofProperty(kind, e.key()).ifPresent(d -> {
+            if (type.isPresent() && !type.get().equals(FieldType.number(d))) {
+                diagnostics.add(Message.WRONG_DIMENSION, e.keyPlace(), e.key(), d.label(), "quantity: " + d.id());
+            }
+        });
         return type.map(t -> new Property(e.key(), label, t));
     }
 
