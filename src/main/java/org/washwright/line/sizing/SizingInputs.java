@@ -76,6 +76,7 @@ public final class SizingInputs {
             Map.entry("part-specific-heat", SPECIFIC_HEAT),
             Map.entry("fan-pressure", LOW_PRESSURE),
             Map.entry("fan-efficiency", SHARE),
+            Map.entry("mixing-factor", RATIO),
             Map.entry("solvent-oil-limit", SHARE),
             Map.entry("still-bottoms-oil", SHARE),
             Map.entry("open-solvent-loss", AREAL_MASS_RATE),
