@@ -37,6 +37,7 @@ public final class CommandLineEntry {
                 .addSubcommand(new Serve())
                 .addSubcommand(new Assess())
                 .addSubcommand(new Bulk())
+                .addSubcommand(new PlantCommand())
                 .addSubcommand(new Check())
                 .addSubcommand(new Cases())
                 .addSubcommand(new Examine())
