@@ -144,7 +144,7 @@ record PlantFormView(
                     .filter(p -> process.isEmpty()
                                     && catalogue.leaves().stream()
                                             .anyMatch(l -> l.setting().windows().containsKey(p))
-                            || form.texts().containsKey(pointer(Plant.MAIN, p)))
+                            || !form.text(pointer(Plant.MAIN, p)).isEmpty())
                     .forEach(parameters::add);
             out.add(settings(
                     Plant.MAIN, process.map(p -> p.term().name()).orElse("main stage"), List.copyOf(parameters), main));

@@ -2,8 +2,10 @@ package org.washwright.casework;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.washwright.catalogue.Catalogue;
 import org.washwright.catalogue.Parameter;
 import org.washwright.plant.Plant;
@@ -87,14 +89,13 @@ final class PlantSight {
                                 " → ",
                                 s.stream().map(id -> stage(plant, words, id)).toList()))
                         .orElse("")));
-        plant.settings()
-                .forEach((stage, map) -> out.add(new Line(
+        // In the order in which a load passes them; each once.
+        Stream.concat(plant.stages().stream().flatMap(List::stream), plant.settings().keySet().stream())
+                .distinct()
+                .filter(plant.settings()::containsKey)
+                .forEach(stage -> out.add(new Line(
                         stage(plant, words, stage),
-                        String.join(
-                                ", ",
-                                map.entrySet().stream()
-                                        .map(e -> setting(words, e.getKey(), e.getValue()))
-                                        .toList()))));
+                        settings(words, plant.settings().get(stage)))));
         out.add(new Line("basket: mass", text(plant.basket().mass(), Dimension.MASS)));
         out.add(new Line("basket: area", text(plant.basket().area(), Dimension.AREA)));
         out.add(new Line("basket: room", text(plant.basket().volume(), Dimension.VOLUME)));
@@ -115,6 +116,14 @@ final class PlantSight {
 
     private static String stage(Plant plant, Catalogue words, String id) {
         return id.equals(Plant.MAIN) ? words.name("process", plant.process()) : words.name("stage", id);
+    }
+
+    private static String settings(Catalogue words, Map<String, Value> settings) {
+        return String.join(
+                ", ",
+                settings.entrySet().stream()
+                        .map(e -> setting(words, e.getKey(), e.getValue()))
+                        .toList());
     }
 
     private static String setting(Catalogue words, String id, Value value) {
