@@ -37,6 +37,7 @@ class ArchitectureTest {
             "engine",
             "line",
             "assessment",
+            "plant",
             "cases",
             "analysis");
     private static final Set<String> CORE = Set.of(
@@ -49,6 +50,7 @@ class ArchitectureTest {
             "engine",
             "line",
             "assessment",
+            "plant",
             "cases",
             "analysis",
             "coverage",
@@ -100,6 +102,10 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule assessment_knows_engine_and_line = package_("assessment")
             .mayKnow("line", "engine", "rule", "science", "task", "catalogue", "quantity", "document");
+
+    @ArchTest
+    static final ArchRule plant_is_held_against_outcomes = package_("plant")
+            .mayKnow("assessment", "line", "engine", "rule", "task", "catalogue", "quantity", "document");
 
     @ArchTest
     static final ArchRule cases_are_held_against_outcomes = package_("cases")

@@ -112,7 +112,14 @@ class AssessmentPages {
                 .orElseThrow(() -> new NotFound("This assessment holds no process of that name that may clean the task;"
                         + " those ruled out stand on its page."));
         return Templates.candidate(
-                sight.answer, candidate, sight.title, sight.crumb, sight.url, sight.url + "/trace", "/tasks/" + task);
+                sight.answer,
+                candidate,
+                sight.title,
+                sight.crumb,
+                sight.url,
+                sight.url + "/trace",
+                "/tasks/" + task,
+                id.toString());
     }
 
     /** What all three pages show. */
@@ -196,6 +203,7 @@ class AssessmentPages {
                 String crumb,
                 String assessmentUrl,
                 String traceUrl,
-                String taskUrl);
+                String taskUrl,
+                String assessmentId);
     }
 }

@@ -38,6 +38,7 @@ public final class CommandLineEntry {
                 .addSubcommand(new Assess())
                 .addSubcommand(new ReportCommand())
                 .addSubcommand(new Bulk())
+                .addSubcommand(new PlantCommand())
                 .addSubcommand(new Check())
                 .addSubcommand(new Cases())
                 .addSubcommand(new Examine())
@@ -62,9 +63,10 @@ public final class CommandLineEntry {
             footer = {
                 "  0   done",
                 "  1   the task has no recommended process, some of many tasks were refused,",
+                "      a plant can't serve one of its tasks,",
                 "      or the edition has errors, a case that fails or a finding nobody accepted",
                 "  2   the command line is wrong",
-                "  3   a task, an input or an edition could not be read; the reasons are listed",
+                "  3   a task, a plant, an input or an edition could not be read; the reasons are listed",
                 "  69  the service could not start",
                 "  70  a fault of the program",
                 "  74  the output could not be written",

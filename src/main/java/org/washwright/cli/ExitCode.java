@@ -5,7 +5,7 @@ public final class ExitCode {
     /** The command did what was asked. */
     public static final int OK = 0;
     /**
-     * The command ran; an assessed task has no recommended process, some of many tasks were refused, or an edition has
+     * The command ran; an assessed task has no recommended process, a plant can't serve one of its tasks, some of many tasks were refused, or an edition has
      * errors, a case that fails or a finding that nobody accepted.
      */
     public static final int FINDINGS = 1;

@@ -63,6 +63,10 @@ public enum Message {
             ERROR, "{value} {0}, at most {1} are allowed", "Keep those that differ in what they ask of the process"),
     TEXT_TOO_LONG(ERROR, "this text is longer than {0} characters", "Shorten it"),
     NO_TITLE(ERROR, "the task has no title", "Add \"title: ...\" so that people can find it again"),
+    PLANT_SOLVENT(
+            ERROR,
+            "\"{value}\" works with the solvent class {0}, which this list leaves out",
+            "Add it, or name another process"),
     TREE_PATH(ERROR, "\"{value}\" is no answer to \"{0}\"", "{1}"),
     TREE_UNFINISHED(ERROR, "the path through \"{0}\" ends before a proposal", "Answer the next question: {1}"),
     UNKNOWN_TREE(ERROR, "\"{value}\" is no question tree of this edition", "{0}"),

@@ -116,7 +116,7 @@ public final class Composer {
                 .filter(s -> !s.certain())
                 .forEach(s -> s.reasons()
                         .forEach(e -> conditions.add(verdict(
-                                "May need a further stage, "
+                                ProcessLine.FURTHER_STAGE
                                         + s.stage().orElseThrow().term().name() + ". ",
                                 e))));
         List<Evidence<Effect.Limit>> limits = ofTask(process, Effect.Limit.class);

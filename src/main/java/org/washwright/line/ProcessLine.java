@@ -23,6 +23,9 @@ public record ProcessLine(
         List<Verdict> conditions,
         List<Fact> facts) {
 
+    /** How a condition begins that hangs on a stage which an undecided rule would place. */
+    public static final String FURTHER_STAGE = "May need a further stage, ";
+
     /** Whether a process may clean the task. */
     public enum Status {
         RECOMMENDED("recommended"),

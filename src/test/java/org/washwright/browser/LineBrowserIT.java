@@ -12,12 +12,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 @Tag("browser")
 class LineBrowserIT {
+    private static final double FIRST_ANSWER = 240_000;
 
     @ParameterizedTest
     @ValueSource(ints = {1280, 390})
     void an_engineer_reads_a_line_to_its_inputs_compares_two_and_asks_with_other_weights(int width) {
         try (BrowserSession session = BrowserSession.open(width, 900).signIn("engineer")) {
             Page page = session.page();
+            // The first answer of a run compiles the rules.
+            page.setDefaultNavigationTimeout(FIRST_ANSWER);
             page.navigate("/tasks");
             page.getByLabel("Task, or a table of tasks").setInputFiles(Path.of("demo-data/tasks/valve-block.yaml"));
             button(page, "Bring it in");

@@ -254,8 +254,17 @@ class PagesTest {
                 "candidatesUrl", "processes",
                 "taskUrl", "task",
                 "rulesUrl", "rules"));
-        data.putAll(
-                Map.of("firstUrl", "processes/first", "compareUrl", "compare", "askUrl", "ask", "compareError", ""));
+        data.putAll(Map.of(
+                "firstUrl",
+                "processes/first",
+                "compareUrl",
+                "compare",
+                "askUrl",
+                "ask",
+                "compareError",
+                "",
+                "assessmentId",
+                "a-1"));
         data.putAll(more);
         return kept(file, engine.getTemplate(template).data(data).render());
     }
