@@ -19,6 +19,7 @@ public final class LineSizer {
                     Throughput.KINDS,
                     Baths.KINDS,
                     Action.KINDS,
+                    Protection.KINDS,
                     DragOut.KINDS,
                     Rinses.KINDS,
                     WaterUse.KINDS,
@@ -78,7 +79,8 @@ public final class LineSizer {
         Rinses rinses = new Rinses(sheet, stations, dragOut);
         Baths baths = new Baths(sheet, stations, throughput, rinses);
         Action.size(sheet, main);
-        rinses.still(sheet, stations, dragOut, baths);
+        Protection.size(sheet, stations);
+        rinses.unsteady(sheet, stations, dragOut, baths);
         WaterUse water = new WaterUse(sheet, stations, baths, rinses, dragOut);
         Heat heat = new Heat(sheet, stations, throughput, baths, water);
         Drying drying = new Drying(sheet, stations, water, heat);

@@ -11,6 +11,7 @@ import org.washwright.quantity.Dimension;
 import org.washwright.science.Estimate;
 import org.washwright.science.RinseDilution;
 import org.washwright.science.StaticRinse;
+import org.washwright.science.UnsteadyRinse;
 
 /**
  * Rinses: how many tanks in counter flow the wanted dilution takes within the water that is granted for each area, the water they
@@ -19,6 +20,7 @@ import org.washwright.science.StaticRinse;
 final class Rinses {
 
     private static final int MOST_TANKS = 4;
+    private static final double HOUR = 3600;
     private static final String EPA =
             "counter-current rinse, EPA 625/8-82-008 and Kushner, from memory; follows from the balance"
                     + " of each tank";
@@ -84,11 +86,22 @@ final class Rinses {
             "static rinse, follows from the balance of the tank",
             "bath filled fresh at the start of the shift, no water added");
 
-    static final List<FigureKind> KINDS = List.of(DILUTION, TANKS, RATIO, FLOW, PER_AREA, FIRST, LAST, STILL);
+    static final FigureKind AN_HOUR = by(
+            "rinse-after-an-hour",
+            "product in the single rinse an hour after it was filled fresh",
+            WATER,
+            Dimension.CONCENTRATION,
+            "g/L",
+            "steady state × (1 − exp(−(liquid carried in + fresh water) × 1 h ÷ volume))",
+            "balance of a flowing rinse before it is steady",
+            "one tank, well mixed, filled with clean water");
+
+    static final List<FigureKind> KINDS = List.of(DILUTION, TANKS, RATIO, FLOW, PER_AREA, FIRST, LAST, AN_HOUR, STILL);
 
     private final Map<Integer, Cell> tanks = new TreeMap<>();
     private final Map<Integer, Cell> flows = new TreeMap<>();
     private final Map<Integer, Cell> lasts = new TreeMap<>();
+    private final Map<Integer, Cell> before = new TreeMap<>();
     private Cell carried = Cell.NONE;
 
     Rinses(Sheet sheet, List<Station> stations, DragOut dragOut) {
@@ -123,6 +136,7 @@ final class Rinses {
         tanks.put(place, n);
         flows.put(place, flow);
         lasts.put(place, last);
+        before.put(place, carried);
         carried = last;
     }
 
@@ -146,8 +160,8 @@ final class Rinses {
         return Estimate.of(carriedIn * rest / whole);
     }
 
-    /** A standing bath that takes up what is carried into it. */
-    void still(Sheet sheet, List<Station> stations, DragOut dragOut, Baths baths) {
+    /** Baths that are not steady: a standing one, and a single rinse after it was filled. */
+    void unsteady(Sheet sheet, List<Station> stations, DragOut dragOut, Baths baths) {
         Cell in = Cell.NONE;
         for (Station s : stations) {
             if (s.own("standing").isYes() && s.watery()) {
@@ -158,6 +172,16 @@ final class Rinses {
                         in,
                         dragOut.rate(),
                         sheet.assumption("hours-per-shift"),
+                        baths.volume(s));
+            }
+            if (tanks(s).isNumber() && tanks(s).middle() == 1) {
+                sheet.figure(
+                        AN_HOUR,
+                        s.place(),
+                        x -> UnsteadyRinse.concentration(x[0], 0, x[1], x[2], x[3], HOUR),
+                        before.getOrDefault(s.place(), Cell.NONE),
+                        dragOut.rate(),
+                        flow(s),
                         baths.volume(s));
             }
             in = lasts.getOrDefault(s.place(), in);

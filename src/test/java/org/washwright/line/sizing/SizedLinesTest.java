@@ -300,4 +300,26 @@ class SizedLinesTest {
                 .anyMatch(
                         c -> c.measure().equals("oil in the bath") && c.limits().equals("at most 5 g/L")));
     }
+
+    /** Thin films last 90 days under cover (common practice, no source): half of what is wanted here, worked by hand. */
+    @Test
+    void protection_that_does_not_last_as_long_as_is_wanted_is_said_to() {
+        Designed line = Designed.changed(RINGS, "residue: 20 mg/m2,", "residue: 20 mg/m2, corrosionProtection: 180 d,");
+        Design.Figure margin = line.figure(WASH, "protection", line.place(WASH, "protect"));
+        assertEquals(0.5, margin.low(), 1e-9);
+        assertTrue(margin.warnings().get(0).startsWith("The protection does not last"), margin.toString());
+    }
+
+    /** Balance of a flowing rinse: the steady state times 1 - exp(-(in + fresh) t / V), worked out here from the figures. */
+    @Test
+    void a_single_rinse_nears_its_steady_state_as_its_balance_says() {
+        Designed line = Designed.demo("implants");
+        String wash = "alkaline-rotating";
+        int rinse = line.place(wash, "deionised-rinse");
+        assertEquals(1, line.low(wash, "rinse-tanks", rinse), 0);
+        double flow = line.low(wash, "drag-out", 0) + line.low(wash, "rinse-water", rinse);
+        double steady = line.low(wash, "last-rinse", rinse);
+        double expected = steady * (1 - Math.exp(-flow / line.low(wash, "bath-volume", rinse)));
+        assertEquals(expected, line.low(wash, "rinse-after-an-hour", rinse), 1e-9 * steady);
+    }
 }
