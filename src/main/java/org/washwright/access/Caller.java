@@ -58,6 +58,11 @@ public class Caller {
         return known().map(k -> k.roles().contains(role)).orElse(false);
     }
 
+    /** Whether the caller may keep tasks and have them answered; pages offer only what the reader may do. */
+    public boolean mayWrite() {
+        return has(Roles.ENGINEER) || has(Roles.CONSULTANT);
+    }
+
     /**
      * The token every form sends along; templates write it with {@code {#csrfField /}}.
      *

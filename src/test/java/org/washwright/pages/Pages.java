@@ -52,7 +52,7 @@ final class Pages {
                 .addLocator(id -> located(id).map(Pages::location))
                 .addNamespaceResolver(NamespaceResolver.builder("inject")
                         .resolve(context -> context.getName().equals("caller")
-                                ? Map.of("signedIn", true, "name", "engineer", "formToken", "x")
+                                ? Map.of("signedIn", true, "name", "engineer", "formToken", "x", "mayWrite", true)
                                 : null)
                         .build());
         methods()
