@@ -23,10 +23,7 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestForm;
@@ -77,7 +74,7 @@ class PlantPages {
     public TemplateInstance list(
             @QueryParam("page") @DefaultValue("0") String page,
             @QueryParam("size") @DefaultValue(Slice.USUAL_SIZE) String size) {
-        return Templates.list(plants.list(caller.workspaceId(), Slice.of(page, size)), mayWrite());
+        return Templates.list(plants.list(caller.workspaceId(), Slice.of(page, size)), caller.mayWrite());
     }
 
     /** An empty form, or one that holds the plant that the line of an answer would be. */
@@ -213,7 +210,7 @@ class PlantPages {
         GivenPlant.Result read = GivenPlant.tried(
                 ProblemErrors.BODY, plants.document(caller.workspaceId(), id).getBytes(StandardCharsets.UTF_8), words);
         Paged<TaskView> all = tasks.list(caller.workspaceId(), new Slice(0, Slice.MAX_SIZE));
-        Choice choice = Choice.of(uri.getQueryParameters(), all.items());
+        PlantChoice choice = PlantChoice.of(uri.getQueryParameters(), all.items());
         List<ProblemError> errors = new ArrayList<>(ProblemErrors.of(read.diagnostics()));
         Optional<PlantWeek> week = Optional.empty();
         if (read.plant().isPresent() && !choice.asked().isEmpty()) {
@@ -233,7 +230,7 @@ class PlantPages {
                 week.flatMap(w -> PlantSight.bar(w, rows)),
                 errors,
                 current,
-                mayWrite());
+                caller.mayWrite());
     }
 
     /** The plant as a file, with the words and units it was given in. */
@@ -246,52 +243,6 @@ class PlantPages {
                 .type(MediaType.valueOf(TaskFormat.YAML.mediaType()).withCharset("UTF-8"))
                 .header("Content-Disposition", "attachment; filename=\"plant.yaml\"")
                 .build();
-    }
-
-    /** The tasks that an address names, in the turn it gives them. */
-    private record Choice(List<PlantLoads.Asked> asked, Map<UUID, String> parts, Map<UUID, String> turns) {
-
-        static Choice of(MultivaluedMap<String, String> query, List<TaskView> all) {
-            List<String> ticked = query.getOrDefault("task", List.of());
-            Map<UUID, String> parts = new HashMap<>();
-            Map<UUID, String> turns = new HashMap<>();
-            List<PlantLoads.Asked> asked = new ArrayList<>();
-            for (TaskView task : all) {
-                parts.put(task.id(), first(query, "parts-" + task.id()));
-                turns.put(task.id(), first(query, "turn-" + task.id()));
-                if (ticked.contains(task.id().toString())) {
-                    asked.add(new PlantLoads.Asked(task.id(), parts.get(task.id())));
-                }
-            }
-            // Sorting keeps the order of the list among those of one turn; those without come last.
-            asked.sort(Comparator.comparingInt(a -> turn(turns.get(a.id()))));
-            return new Choice(asked, parts, turns);
-        }
-
-        private static String first(MultivaluedMap<String, String> query, String name) {
-            String text = Optional.ofNullable(query.getFirst(name)).orElse("").strip();
-            return text.length() > 80 ? text.substring(0, 80) : text;
-        }
-
-        private static int turn(String text) {
-            return text.matches("[0-9]{1,4}") ? Integer.parseInt(text) : Integer.MAX_VALUE;
-        }
-
-        List<PlantSight.Pick> picks(List<TaskView> all, List<ProblemError> errors) {
-            return all.stream()
-                    .map(t -> new PlantSight.Pick(
-                            t.id(),
-                            t.title(),
-                            asked.stream().anyMatch(a -> a.id().equals(t.id())),
-                            parts.get(t.id()),
-                            turns.get(t.id()),
-                            errors.stream()
-                                    .filter(e -> e.pointer().equals(Optional.of("parts-" + t.id())))
-                                    .map(ProblemError::message)
-                                    .findFirst()
-                                    .orElse("")))
-                    .toList();
-        }
     }
 
     private static boolean isRedraw(MultivaluedMap<String, String> posted) {
@@ -343,10 +294,6 @@ class PlantPages {
 
     private Person me() {
         return Person.of(caller);
-    }
-
-    private boolean mayWrite() {
-        return caller.has(Roles.ENGINEER) || caller.has(Roles.CONSULTANT);
     }
 
     private static byte[] bytes(FileUpload upload) {

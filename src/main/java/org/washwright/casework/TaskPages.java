@@ -56,8 +56,8 @@ class TaskPages {
     }
 
     private TemplateInstance listed(Slice slice, List<ProblemError> errors) {
-        List<DraftView> own = mayWrite() ? drafts.of(caller.workspaceId(), Person.of(caller)) : List.of();
-        return Templates.list(tasks.list(caller.workspaceId(), slice), own, mayWrite(), errors);
+        List<DraftView> own = caller.mayWrite() ? drafts.of(caller.workspaceId(), Person.of(caller)) : List.of();
+        return Templates.list(tasks.list(caller.workspaceId(), slice), own, caller.mayWrite(), errors);
     }
 
     /** The list with what is wrong with a file that was not taken. */
@@ -85,7 +85,7 @@ class TaskPages {
                 errors.isEmpty() ? ProblemErrors.of(read.diagnostics()) : errors,
                 assessments.of(caller.workspaceId(), id),
                 current,
-                mayWrite());
+                caller.mayWrite());
     }
 
     @POST
@@ -100,10 +100,6 @@ class TaskPages {
         } catch (Invalid refusal) {
             return Response.status(422).entity(shown(id, refusal.errors())).build();
         }
-    }
-
-    private boolean mayWrite() {
-        return caller.has(Roles.ENGINEER) || caller.has(Roles.CONSULTANT);
     }
 
     @CheckedTemplate(basePath = "casework")

@@ -1,6 +1,5 @@
 package org.washwright.document;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
@@ -8,7 +7,6 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
-import org.erdtman.jcs.JsonCanonicalizer;
 
 /** Canonical JSON (RFC 8785) and SHA-256. */
 public final class Hashes {
@@ -20,9 +18,7 @@ public final class Hashes {
     /** The canonical JSON of plain data: records, maps, lists, texts, numbers. The same data gives the same bytes. */
     public static byte[] canonical(Object data) {
         try {
-            return new JsonCanonicalizer(MAPPER.writeValueAsString(data)).getEncodedUTF8();
-        } catch (JsonProcessingException e) {
-            throw new IllegalArgumentException("data that can't be written as JSON", e);
+            return CanonicalJson.bytes(MAPPER.valueToTree(data));
         } catch (IOException e) {
             throw new IllegalArgumentException("data that has no canonical form", e);
         }

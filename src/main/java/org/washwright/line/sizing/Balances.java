@@ -25,7 +25,7 @@ final class Balances {
     }
 
     /** Water: fresh water and first fillings in; run-off, evaporation, baths thrown away and what the parts carry off out. */
-    Balances water(List<Station> stations, WaterUse water, Soil soil) {
+    Balances water(WaterUse water, Soil soil) {
         List<Flow> in = new ArrayList<>();
         List<Flow> out = new ArrayList<>();
         List<WaterUse.Bath> wet = water.wet();
@@ -33,9 +33,9 @@ final class Balances {
             add(in, out, "fresh water", b.station(), amount(b.fresh()));
             add(out, in, "evaporates", b.station(), amount(b.evaporated()));
             add(out, in, "runs off", b.station(), amount(b.runsOff()));
-            boolean next = wet.stream()
-                    .anyMatch(o -> o.station().place() == b.station().place() + 1);
-            add(out, in, "leaves on the parts", b.station(), next ? 0 : amount(b.out()));
+            int at = wet.indexOf(b);
+            double goesOn = at + 1 < wet.size() ? amount(wet.get(at + 1).in()) : 0;
+            add(out, in, "leaves on the parts", b.station(), amount(b.out()) - goesOn);
         }
         for (Soil.Bath b : soil.baths()) {
             add(in, out, "new bath", b.station(), amount(b.dumped()));

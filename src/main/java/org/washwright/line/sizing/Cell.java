@@ -33,14 +33,15 @@ record Cell(String ref, Value value) {
                 && o.terms().contains(FieldType.YES);
     }
 
+    /** True for a flag that is set or may be. */
+    boolean mayBeYes() {
+        return value instanceof Value.Unknown
+                || value instanceof Value.OneOf o && o.terms().contains(FieldType.YES);
+    }
+
     /** This one, or another where this has no meaning. */
     Cell or(Cell other) {
         return applies() ? this : other;
-    }
-
-    /** This one, or another where this is no number. */
-    Cell known(Cell other) {
-        return isNumber() ? this : other;
     }
 
     /** Middle of the span; only for numbers. */

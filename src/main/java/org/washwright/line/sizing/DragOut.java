@@ -6,12 +6,10 @@ import static org.washwright.line.sizing.FigureKind.defined;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.washwright.catalogue.Catalogue;
 import org.washwright.catalogue.Term;
 import org.washwright.quantity.Dimension;
 import org.washwright.science.DripCurve;
 import org.washwright.science.Estimate;
-import org.washwright.task.Value;
 
 /** Liquid that the parts carry out of a bath: by charging or shape, and by how long they drain. */
 final class DragOut {
@@ -37,9 +35,8 @@ final class DragOut {
     private final Cell rate;
 
     DragOut(Sheet sheet) {
-        Cell printed = ofTerms(sheet, "lot", "charging")
-                .or(ofTerms(sheet, "part", "shape"))
-                .or(sheet.assumption("drag-out"));
+        Cell byShape = printed(sheet, "part", "shape", sheet.assumption("drag-out"));
+        Cell printed = printed(sheet, "lot", "charging", byShape);
         film = sheet.figure(
                 FILM,
                 0,
@@ -58,23 +55,13 @@ final class DragOut {
         return now.withValue(printed * now.value() / then.value());
     }
 
-    private static Cell ofTerms(Sheet sheet, String fact, String kind) {
-        Cell term = sheet.fact(fact, kind);
-        Catalogue catalogue = sheet.edition().catalogue();
+    /** The film of every term that the attribute may name; of one that says none, another. */
+    private static Cell printed(Sheet sheet, String fact, String kind, Cell otherwise) {
         List<Cell> films = new ArrayList<>();
-        if (term.value() instanceof Value.OneOf o) {
-            for (String id : o.terms()) {
-                Cell one = catalogue
-                        .term(kind, id)
-                        .map((Term t) -> sheet.property(t, "dragOut"))
-                        .orElse(Cell.NONE);
-                if (!one.applies()) {
-                    return Cell.NONE;
-                }
-                films.add(one);
-            }
+        for (Term term : sheet.possible(sheet.fact(fact, kind), kind)) {
+            films.add(sheet.property(term, "dragOut").or(otherwise));
         }
-        return sheet.hull(films);
+        return films.isEmpty() ? otherwise : sheet.hull(films);
     }
 
     Cell film() {

@@ -5,7 +5,6 @@ import static org.washwright.line.sizing.FigureKind.by;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.washwright.quantity.Dimension;
 import org.washwright.science.BlowOff;
 import org.washwright.science.Estimate;
@@ -49,40 +48,38 @@ final class Drying {
 
     static final List<FigureKind> KINDS = List.of(LEFT, DRYER, OWN_HEAT);
 
+    private static final Cell DRY = new Cell("", org.washwright.task.Value.number(0));
+
     private final Sheet sheet;
     private final List<Cell> heats = new ArrayList<>();
 
     Drying(Sheet sheet, List<Station> stations, WaterUse water, Heat heat) {
         this.sheet = sheet;
         Cell left = Cell.NONE;
-        double density = WATER_DENSITY;
-        Optional<Station> before = Optional.empty();
+        Cell cold = sheet.assumption("hall-temperature");
         for (Station s : stations) {
             if (s.watery()) {
-                left = water.of(s).map(WaterUse.Bath::out).orElse(Cell.NONE);
-                density = WATER_DENSITY;
+                Cell out = water.of(s).map(WaterUse.Bath::out).orElse(Cell.NONE);
+                left = sheet.after(left, sheet.scaled(out, WATER_DENSITY), s.certain());
             } else if (left.applies() && (s.dries() || s.own("blowsOff").applies())) {
-                left = blown(s, left, density);
-                // What was carried out is a volume; what is left of it is a mass.
-                density = 1;
+                Cell blown = blown(s, left);
                 if (s.dries()) {
-                    dry(s, left, before, heat);
-                    left = Cell.NONE;
+                    dry(s, blown, cold, heat);
                 }
+                left = sheet.after(left, s.dries() ? DRY : blown, s.certain());
             }
-            before = Optional.of(s);
+            cold = sheet.after(cold, s.temperature().or(cold), s.certain());
         }
     }
 
     /** What a stage leaves to evaporate. */
-    private Cell blown(Station s, Cell carried, double density) {
+    private Cell blown(Station s, Cell carried) {
         return s.own("blowsOff").applies()
-                ? sheet.figure(LEFT, s.place(), x -> BlowOff.left(x[0] * density, x[1]), carried, s.own("blowsOff"))
-                : sheet.figure(LEFT, s.place(), x -> Estimate.of(x[0] * density), carried);
+                ? sheet.figure(LEFT, s.place(), x -> BlowOff.left(x[0], x[1]), carried, s.own("blowsOff"))
+                : sheet.figure(LEFT, s.place(), x -> Estimate.of(x[0]), carried);
     }
 
-    private void dry(Station s, Cell mass, Optional<Station> before, Heat heat) {
-        Cell cold = before.map(Station::temperature).orElse(Cell.NONE).or(sheet.assumption("hall-temperature"));
+    private void dry(Station s, Cell mass, Cell cold, Heat heat) {
         if (s.station("vacuum").isYes()) {
             sheet.figure(
                     OWN_HEAT,
@@ -112,7 +109,7 @@ final class Drying {
         double boiling = WaterVapourPressure.boilingTemperature(pressure).value();
         Estimate latent = WaterLatentHeat.at(boiling);
         return latent.then(h -> VacuumDrying.evaporatedByOwnHeat(mass, specificHeat, Math.max(0, hot - boiling), h))
-                .then(m -> Estimate.of(m / water));
+                .then(m -> Estimate.of(water == 0 ? Double.POSITIVE_INFINITY : m / water));
     }
 
     private static Estimate dryer(

@@ -102,15 +102,17 @@ final class Heat {
                 sheet.assumption("basket-own-mass"));
         List<Cell> heats = new ArrayList<>();
         for (Fact material : sheet.sure("materials/")) {
-            heats.add(sheet.field(material, "substrate.specificHeat"));
+            heats.add(sheet.field(material, "substrate.specificHeat").or(sheet.assumption("part-specific-heat")));
         }
-        specificHeat = sheet.hull(heats).known(sheet.assumption("part-specific-heat"));
+        // Of what else the part may be made nobody knows.
+        sheet.unsure("materials/").forEach(m -> heats.add(sheet.field(m, "substrate.specificHeat")));
+        specificHeat = heats.isEmpty() ? sheet.assumption("part-specific-heat") : sheet.hull(heats);
         Cell before = sheet.assumption("part-temperature-in");
         for (Station s : stations) {
             if (s.hasBath() && s.temperature().applies()) {
                 bath(s, before, sizes, water);
             }
-            before = s.temperature().or(before);
+            before = sheet.after(before, s.temperature().or(before), s.certain());
         }
     }
 

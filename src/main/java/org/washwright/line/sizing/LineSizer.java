@@ -34,6 +34,8 @@ public final class LineSizer {
             .flatMap(List::stream)
             .toList();
 
+    private static final Value MANY = Value.number(1e9);
+
     private final Edition edition;
     private final FactBase facts;
     private final Map<String, Value> changed;
@@ -96,22 +98,20 @@ public final class LineSizer {
                 baths,
                 Running.of(sheet, stations, power, water, soil, chemistry, solvent));
         return new Balances()
-                .water(stations, water, soil)
+                .water(water, soil)
                 .heat(heat, drying)
                 .oil(soil)
                 .solvent(solvent)
                 .all();
     }
 
-    /** Parts that go through at once by the charging, when it says so. */
-    private Cell partsAtOnce(Sheet sheet) {
+    /** Parts that go through at once by the charging; where it does not say, as many as there is room for. */
+    private static Cell partsAtOnce(Sheet sheet) {
         Cell charging = sheet.fact("lot", "charging");
-        if (charging.value() instanceof Value.OneOf o && o.terms().size() == 1) {
-            return edition.catalogue()
-                    .term("charging", o.terms().first())
-                    .map((Term t) -> sheet.property(t, "partsAtOnce"))
-                    .orElse(Cell.NONE);
+        List<Cell> all = new ArrayList<>();
+        for (Term term : sheet.possible(charging, "charging")) {
+            all.add(sheet.property(term, "partsAtOnce").or(new Cell(charging.ref(), MANY)));
         }
-        return Cell.NONE;
+        return all.isEmpty() ? new Cell("", MANY) : sheet.hull(all);
     }
 }

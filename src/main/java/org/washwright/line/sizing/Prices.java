@@ -131,10 +131,10 @@ final class Prices {
         Cell rate = sheet.fact("part", "rate");
         Cell quantity = sheet.fact("part", "annualQuantity");
         Cell usual = sheet.assumption("hours-per-year");
-        hours = quantity.isNumber()
+        hours = quantity.applies()
                 ? sheet.figure(HOURS, 0, x -> Estimate.of(x[0] * YEAR / x[1]), quantity, rate)
                 : sheet.figure(HOURS, 0, x -> Estimate.of(x[0]), usual);
-        Cell parts = quantity.isNumber()
+        Cell parts = quantity.applies()
                 ? sheet.figure(PARTS, 0, x -> Estimate.of(x[0] * YEAR), quantity)
                 : sheet.figure(PARTS, 0, x -> Estimate.of(x[0] * x[1]), rate, hours);
         List<Cell> costs = new ArrayList<>();

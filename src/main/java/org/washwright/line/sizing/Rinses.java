@@ -109,7 +109,7 @@ final class Rinses {
             if (s.rinses()) {
                 rinse(sheet, s, dragOut);
             } else if (s.watery() && s.setting("concentration").applies()) {
-                carried = s.setting("concentration");
+                carried = sheet.after(carried, s.setting("concentration"), s.certain());
             }
         }
     }
@@ -137,7 +137,7 @@ final class Rinses {
         flows.put(place, flow);
         lasts.put(place, last);
         before.put(place, carried);
-        carried = last;
+        carried = sheet.after(carried, last, s.certain());
     }
 
     /** The fewest tanks whose water for each area stays within what is granted. */

@@ -180,6 +180,29 @@ final class Sheet {
         return sum;
     }
 
+    /** What holds after a stage: what it makes, or what held before where it may fall away. */
+    Cell after(Cell before, Cell now, boolean certain) {
+        return certain ? now : hull(list(before, now));
+    }
+
+    /** The terms of a kind that an attribute may name: all of them while nobody knows. */
+    List<Term> possible(Cell attribute, String kind) {
+        Map<String, Term> all = edition.catalogue().ofKind(kind);
+        if (attribute.value() instanceof Value.OneOf o) {
+            return o.terms().stream().map(all::get).filter(t -> t != null).toList();
+        }
+        return attribute.value() instanceof Value.Unknown
+                ? all.values().stream().filter(t -> !t.isWithdrawn()).toList()
+                : List.of();
+    }
+
+    /** The facts of a group of which nobody knows whether they are there. */
+    List<Fact> unsure(String prefix) {
+        return facts.all().stream()
+                .filter(f -> f.id().startsWith(prefix) && !f.sure())
+                .toList();
+    }
+
     /** References of both, as one text parted by blanks, which no reference holds. */
     private static String refs(Cell a, Cell b) {
         return (a.ref() + " " + b.ref()).strip();
@@ -187,18 +210,24 @@ final class Sheet {
 
     /** The hull of what applies; unknown when one of them is. */
     Cell hull(List<Cell> cells) {
-        List<Cell> applying = cells.stream().filter(Cell::applies).toList();
-        if (applying.isEmpty()) {
-            return Cell.NONE;
-        }
-        Span all = null;
-        for (Cell cell : applying) {
-            if (!(cell.value() instanceof Value.Number n)) {
-                return new Cell(cell.ref(), Value.UNKNOWN);
+        Cell all = Cell.NONE;
+        for (Cell c : cells) {
+            if (!c.applies()) {
+                continue;
             }
-            all = all == null ? n.span() : all.hull(n.span());
+            if (!all.applies()) {
+                all = c;
+            } else if (all.value() instanceof Value.Number a && c.value() instanceof Value.Number b) {
+                all = new Cell(cited(all, c), new Value.Number(a.span().hull(b.span())));
+            } else {
+                all = new Cell(cited(all, c), Value.UNKNOWN);
+            }
         }
-        return leaf(applying.get(0).ref(), new Value.Number(all));
+        return all.applies() ? leaf(all.ref(), all.value()) : all;
+    }
+
+    private static String cited(Cell a, Cell b) {
+        return Arrays.asList(a.ref().split(" ")).contains(b.ref()) ? a.ref() : refs(a, b);
     }
 
     private Cell keep(FigureKind kind, int place, Value value, List<String> inputs, List<String> warnings) {

@@ -79,11 +79,17 @@ final class Soil {
         List<Cell> loads = new ArrayList<>();
         List<Cell> densities = new ArrayList<>();
         for (Fact soil : sheet.sure("soils/")) {
-            if (sheet.field(soil, "kind.oily").isYes()) {
+            Cell flag = sheet.field(soil, "kind.oily");
+            if (flag.isYes()) {
                 loads.add(sheet.field(soil, "load"));
                 densities.add(sheet.field(soil, "kind.density"));
+            } else if (flag.mayBeYes()) {
+                loads.add(new Cell(flag.ref(), Value.UNKNOWN));
             }
         }
+        // What else may be on the part may be oil.
+        sheet.unsure("soils/")
+                .forEach(s -> loads.add(new Cell(sheet.field(s, "load").ref(), Value.UNKNOWN)));
         oily = !loads.isEmpty();
         density = sheet.hull(densities);
         load = oily ? sheet.sum(LOAD, 0, loads) : NOTHING;
@@ -93,7 +99,7 @@ final class Soil {
             if (s.cleans() && s.watery()) {
                 Cell taken =
                         oily ? sheet.figure(TAKEN, s.place(), x -> Estimate.of(x[0] * x[1]), coming, share) : NOTHING;
-                coming = oily ? rest(coming, share) : NOTHING;
+                coming = sheet.after(coming, oily ? rest(coming, share) : NOTHING, s.certain());
                 bath(s, taken, sizes);
             }
         }

@@ -19,7 +19,8 @@ final class Throughput {
             THROUGHPUT,
             Dimension.RATIO,
             "",
-            "as many as neither the mass nor the area that a basket takes is passed; at least one");
+            "as many as pass neither the mass nor the area that a basket takes, nor what the charging lets through at once; at"
+                    + " least one");
     static final FigureKind MASS = defined(
             "load-mass", "mass of a load", THROUGHPUT, Dimension.MASS, "kg", "parts in a load × mass of one part");
     static final FigureKind VOLUME = defined(
@@ -76,20 +77,19 @@ final class Throughput {
         Cell mass = sheet.fact("part", "mass");
         boolean batch =
                 stations.stream().anyMatch(s -> s.main() && s.station("batch").isYes());
-        parts = partsAtOnce.applies() && !batch
-                ? sheet.figure(PARTS, 0, x -> Estimate.of(x[0]), partsAtOnce)
-                : sheet.figure(
-                        PARTS,
-                        0,
-                        x -> partsInLoad(x[0], x[1], x[2], x[3], partsAtOnce.applies()),
-                        sheet.assumption("basket-mass"),
-                        mass,
-                        sheet.assumption("basket-area"),
-                        sheet.fact("part", "wettedArea"));
+        parts = sheet.figure(
+                PARTS,
+                0,
+                x -> partsInLoad(x[0], x[1], x[2], x[3], x[4], batch),
+                sheet.assumption("basket-mass"),
+                mass,
+                sheet.assumption("basket-area"),
+                sheet.fact("part", "wettedArea"),
+                partsAtOnce);
         loadMass = sheet.figure(MASS, 0, x -> Estimate.of(x[0] * x[1]), parts, mass);
         Cell largest = sheet.fact("part", "largestDimension");
         Cell basket = sheet.assumption("basket-volume");
-        volume = largest.isNumber()
+        volume = largest.applies()
                 ? sheet.figure(
                         VOLUME,
                         0,
@@ -97,11 +97,7 @@ final class Throughput {
                         basket,
                         sheet.assumption("part-box"),
                         largest)
-                : sheet.figure(
-                        VOLUME,
-                        0,
-                        x -> Estimate.of(x[0]).warn("How long the part is isn't known; taken to fit a basket"),
-                        basket);
+                : sheet.figure(VOLUME, 0, x -> Estimate.of(x[0]), basket);
         loads = sheet.figure(
                 LOADS,
                 0,
@@ -155,12 +151,15 @@ final class Throughput {
     }
 
     private static Estimate partsInLoad(
-            double basketMass, double partMass, double basketArea, double partArea, boolean oneByOne) {
+            double basketMass, double partMass, double basketArea, double partArea, double atOnce, boolean batch) {
         double parts = Math.floor(Math.min(basketMass / partMass, basketArea / partArea));
         if (parts < 1) {
             return Estimate.of(1).warn("One part is more than a usual basket takes; it goes through by itself");
         }
-        return oneByOne && parts > 1
+        if (!batch) {
+            return Estimate.of(Math.min(parts, atOnce));
+        }
+        return atOnce < parts
                 ? Estimate.of(parts)
                         .warn(
                                 "Parts come one by one and this process works in batches: they are set on a fixture that holds"

@@ -86,12 +86,12 @@ final class WaterUse {
 
     WaterUse(Sheet sheet, List<Station> stations, Baths baths, Rinses rinses, DragOut dragOut) {
         this.sheet = sheet;
-        boolean before = false;
+        Cell carriedIn = NOTHING;
         for (Station s : stations) {
             if (s.watery()) {
-                bath(s, before, baths, rinses, dragOut.rate());
+                bath(s, carriedIn, baths, rinses, dragOut.rate());
             }
-            before = s.watery();
+            carriedIn = sheet.after(carriedIn, s.watery() ? dragOut.rate() : NOTHING, s.certain());
         }
         fresh = sheet.sum(FRESH, 0, all(Bath::fresh));
         runOff = sheet.sum(RUN_OFF, 0, all(Bath::runsOff));
@@ -104,7 +104,7 @@ final class WaterUse {
                 .toList();
     }
 
-    private void bath(Station s, boolean wetBefore, Baths baths, Rinses rinses, Cell carried) {
+    private void bath(Station s, Cell in, Baths baths, Rinses rinses, Cell carried) {
         int place = s.place();
         Cell surface = baths.surface(s);
         Cell number = baths.number(s);
@@ -130,7 +130,6 @@ final class WaterUse {
                 sheet.assumption("hall-humidity"),
                 sheet.assumption("hall-draught"));
         Cell gone = evaporated.or(NOTHING);
-        Cell in = wetBefore ? carried : NOTHING;
         if (s.rinses()) {
             Cell flow = rinses.flow(s);
             Cell runsOff =
