@@ -34,7 +34,9 @@ final class Said {
     }
 
     private void collect() {
-        if (!answer.candidates().isEmpty()) {
+        // A headline that names the main stage alone rests on no rule that placed a stage.
+        if (!answer.candidates().isEmpty()
+                && answer.candidates().get(0).stages().stream().anyMatch(s -> !s.main() && s.certain())) {
             say("headline", answer.headline().sentence(), answer.headline().firings());
         }
         answer.intended().ifPresent(this::intended);
@@ -71,6 +73,8 @@ final class Said {
                                             "point" + p + " " + x.criterion(),
                                             point.text() + " " + point.points() + " " + point.certain(),
                                             List.of(point.firing()));
+                                } else if (point.figure().startsWith("figure/")) {
+                                    figure(c, point.figure());
                                 } else if (!attributes.containsKey(point.figure())) {
                                     faults.add("the figure " + point.figure() + " is no attribute of the answer");
                                 }
@@ -93,6 +97,29 @@ final class Said {
                     : s.text().contains(" is not in this edition");
             if (!s.firings().isEmpty() || !ofNoRule) {
                 say("intended", s.text(), s.firings());
+            }
+        }
+    }
+
+    /** A figure of a line has to be in its design, down to attributes, assumptions, the catalogue and windows. */
+    private void figure(Answer.Candidate candidate, String first) {
+        Set<String> inputs = new HashSet<>();
+        answer.inputs().forEach(i -> inputs.add(i.ref()));
+        Map<String, Design.Figure> figures = new HashMap<>();
+        candidate.design().stream()
+                .flatMap(d -> d.figures().stream())
+                .forEach(f -> figures.put("figure/" + f.figure() + "/" + f.stage(), f));
+        Set<String> done = new HashSet<>();
+        java.util.ArrayDeque<String> open = new java.util.ArrayDeque<>(List.of(first));
+        while (!open.isEmpty()) {
+            String ref = open.poll();
+            if (!done.add(ref)) {
+                continue;
+            }
+            if (figures.containsKey(ref)) {
+                open.addAll(figures.get(ref).inputs());
+            } else if (!ref.startsWith("window/") && !inputs.contains(ref) && !attributes.containsKey(ref)) {
+                faults.add(candidate.process() + " computes from " + ref + ", which the answer does not hold");
             }
         }
     }

@@ -178,7 +178,7 @@ class SentencesIT {
                                         .toList())
                         .stream()
                         .anyMatch(s -> !s.firings().containsKey(firing));
-                if (!decides) {
+                if (!decides && !decidesWhereOthersDiffer(task, firing, one, others)) {
                     decoration.add(one + " decides nothing in " + firing + " " + given);
                 }
             }
@@ -265,6 +265,37 @@ class SentencesIT {
             out.add(task.with(group, index, attribute, Value.number(1e9)));
         }
         return out;
+    }
+
+    /** Where another fact holds the firing as well and can't be left out, it is changed to each of its terms instead. */
+    private static boolean decidesWhereOthersDiffer(
+            CleaningTask task, String firing, String one, Collection<String> others) {
+        for (String other : others) {
+            String[] parts = other.split("/");
+            Optional<Group> group = Group.byKey(parts[0]).filter(g -> parts.length > 1);
+            if (group.isEmpty()) {
+                continue;
+            }
+            String attribute = parts[parts.length - 1];
+            int index = group.get().isList() ? Integer.parseInt(parts[1]) : 0;
+            if (!(group.get().attribute(attribute).orElseThrow().type() instanceof FieldType.TermType type)) {
+                continue;
+            }
+            for (String term : EDITION.terms(type.kind())) {
+                CleaningTask changed = task.with(group.get(), index, attribute, Value.term(term));
+                boolean fires = saidIfNotRefused(changed)
+                        .map(s -> s.firings().containsKey(firing))
+                        .orElse(false);
+                if (fires
+                        && changes(changed, one).stream()
+                                .map(SentencesIT::saidIfNotRefused)
+                                .flatMap(Optional::stream)
+                                .anyMatch(s -> !s.firings().containsKey(firing))) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private static List<CleaningTask> variants(CleaningTask task, Collection<String> refs) {

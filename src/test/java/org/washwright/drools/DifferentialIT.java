@@ -181,7 +181,7 @@ class DifferentialIT {
                                         .assess(task, Starter.WISHES)
                                         .bytes()),
                         name));
-        assertEquals(10, Starter.demoTasks().size());
+        assertEquals(16, Starter.demoTasks().size());
     }
 
     private static List<org.washwright.engine.Fact> facts(Edition edition, CleaningTask task) {

@@ -96,7 +96,7 @@ final class PowerUse {
         }
         sheet.sum(INSTALLED, 0, install);
         work = sheet.sum(WORK, 0, atWork);
-        sheet.figure(PER_AREA, 0, x -> Estimate.of(x[0] / x[1]), work, sheet.fact("part", "areaPerHour"));
+        sheet.quotient(PER_AREA, work, sheet.fact("part", "areaPerHour"));
         byHand.add(sheet.assumption("handling-time"));
         Cell each = sheet.add(byHand);
         people = sheet.figure(PEOPLE, 0, x -> Estimate.of(x[0] * x[1]), throughput.loads(), each);

@@ -108,6 +108,17 @@ final class Sheet {
         return keep(kind, place, computed.value(), computed.inputs(), computed.warnings());
     }
 
+    /** A quotient whose ends are exact, also where one of them is nothing. */
+    Cell quotient(FigureKind kind, Cell a, Cell b) {
+        if (!a.applies() || !b.applies()) {
+            return Cell.NONE;
+        }
+        List<String> refs = a.isNumber() && b.isNumber()
+                ? List.of(a.ref(), b.ref())
+                : list(a, b).stream().filter(c -> !c.isNumber()).map(Cell::ref).toList();
+        return keep(kind, 0, Derivation.quotient(a.value(), b.value()), refs, List.of());
+    }
+
     /** A class that a number lies in: from what one function makes of its low end to what another makes of its high end. */
     Cell range(FigureKind kind, int place, DoubleUnaryOperator from, DoubleUnaryOperator to, Cell of) {
         if (!of.applies()) {

@@ -111,7 +111,7 @@ final class SolventUse {
                         sheet.assumption("open-solvent-loss"),
                         baths.surface(main),
                         baths.number(main));
-        sheet.figure(PER_AREA, 0, x -> Estimate.of(x[0] / x[1]), loss, sheet.fact("part", "areaPerHour"));
+        sheet.quotient(PER_AREA, loss, sheet.fact("part", "areaPerHour"));
         boolean distils =
                 main.medium("distils").isYes() && main.station("solventLoss").applies();
         bottomsOil = sheet.assumption("still-bottoms-oil");

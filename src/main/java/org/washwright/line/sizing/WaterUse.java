@@ -95,7 +95,7 @@ final class WaterUse {
         }
         fresh = sheet.sum(FRESH, 0, all(Bath::fresh));
         runOff = sheet.sum(RUN_OFF, 0, all(Bath::runsOff));
-        sheet.figure(PER_AREA, 0, x -> Estimate.of(x[0] / x[1]), fresh, sheet.fact("part", "areaPerHour"));
+        sheet.quotient(PER_AREA, fresh, sheet.fact("part", "areaPerHour"));
     }
 
     private List<Cell> all(java.util.function.Function<Bath, Cell> part) {
