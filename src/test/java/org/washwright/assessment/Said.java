@@ -34,9 +34,13 @@ final class Said {
     }
 
     private void collect() {
-        // A headline that names the main stage alone rests on no rule that placed a stage.
+        // A headline that names the main stage alone rests on no rule that placed a stage, and so may cite none.
+        boolean placed = answer.candidates().stream()
+                .limit(1)
+                .flatMap(c -> c.stages().stream())
+                .anyMatch(s -> !s.main() && s.certain());
         if (!answer.candidates().isEmpty()
-                && answer.candidates().get(0).stages().stream().anyMatch(s -> !s.main() && s.certain())) {
+                && (placed || !answer.headline().firings().isEmpty())) {
             say("headline", answer.headline().sentence(), answer.headline().firings());
         }
         answer.intended().ifPresent(this::intended);
