@@ -1,6 +1,7 @@
 package org.washwright.assessment;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,6 +35,7 @@ final class Rankings {
                         firsts.get(i)));
             }
         }
+        shares.sort(Comparator.comparingDouble((Ranking.Share s) -> -s.share()).thenComparing(Ranking.Share::process));
         return Optional.of(
                 new Ranking(weighing.how(), weighing.consistency(), weighing.notes(), reason(ranked, grades), shares));
     }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.Message;
 import org.washwright.document.Place;
@@ -99,10 +100,13 @@ record Weighing(Map<String, Double> weights, String how, Double consistency, Lis
             weights.put(Grading.AREAS.get(i), HUNDRED * result.weights().get(i));
         }
         return new Weighing(
-                weights, "weights from comparing areas in pairs", result.consistencyRatio(), notes(result, open));
+                weights,
+                "weights from comparing areas in pairs",
+                result.consistencyRatio(),
+                notes(grading, result, open));
     }
 
-    private static List<String> notes(PairwiseWeights result, TreeMap<String, Double> open) {
+    private static List<String> notes(Grading grading, PairwiseWeights result, TreeMap<String, Double> open) {
         List<String> notes = new ArrayList<>();
         if (!result.acceptable()) {
             notes.add(
@@ -112,8 +116,21 @@ record Weighing(Map<String, Double> weights, String how, Double consistency, Lis
         }
         if (!open.isEmpty()) {
             notes.add("Taken as equal because nobody compared them: "
-                    + String.join(", ", open.keySet()).replace("/", " and ") + ".");
+                    + open.keySet().stream().map(pair -> names(grading, pair)).collect(Collectors.joining(", ")) + ".");
         }
         return notes;
+    }
+
+    private static String names(Grading grading, String pair) {
+        String[] ids = pair.split("/");
+        return name(grading, ids[0]) + " with " + name(grading, ids[1]);
+    }
+
+    private static String name(Grading grading, String id) {
+        return grading.areas().stream()
+                .filter(a -> a.id().equals(id))
+                .map(Grading.Area::name)
+                .findFirst()
+                .orElse(id);
     }
 }

@@ -53,7 +53,7 @@ class WeighingTest {
         assertEquals(100 * 4 / 18.0, weights.get("quality"), 1e-6);
         assertEquals(100 * 2 / 18.0, weights.get("cost"), 1e-6);
         assertEquals(0, answer.ranking().orElseThrow().consistency(), 1e-9);
-        assertTrue(answer.ranking().orElseThrow().notes().get(0).contains("health-and-safety and environment"));
+        assertTrue(answer.ranking().orElseThrow().notes().get(0).contains("health and safety with environment"));
     }
 
     /** A circle of nines is Saaty's example of what no weights can meet (CR 6.13 with three areas); here two areas stay equal. */
