@@ -44,7 +44,6 @@ final class AirUse {
     static final List<FigureKind> KINDS = List.of(RIM, BOOTH, ALL, FANS);
 
     private final Cell fans;
-    private final Cell all;
 
     AirUse(Sheet sheet, List<Station> stations, Baths baths) {
         List<Cell> flows = new ArrayList<>();
@@ -61,7 +60,7 @@ final class AirUse {
             flows.add(Sheet.perhaps(rim, s.certain()));
             flows.add(Sheet.perhaps(booth, s.certain()));
         }
-        all = sheet.sum(ALL, 0, flows);
+        Cell all = sheet.sum(ALL, 0, flows);
         fans = sheet.figure(
                 FANS,
                 0,
@@ -74,10 +73,5 @@ final class AirUse {
     /** Power of the fans. */
     Cell fans() {
         return fans;
-    }
-
-    /** Exhaust air of the line. */
-    Cell all() {
-        return all;
     }
 }

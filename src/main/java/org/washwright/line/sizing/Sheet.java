@@ -268,11 +268,6 @@ final class Sheet {
         return ranges;
     }
 
-    /** True when ranges stand at their middle. */
-    boolean middle() {
-        return middle;
-    }
-
     /** What was computed. */
     List<Sized.Figure> figures() {
         return figures;
