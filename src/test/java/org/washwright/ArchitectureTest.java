@@ -39,7 +39,8 @@ class ArchitectureTest {
             "assessment",
             "plant",
             "cases",
-            "analysis");
+            "analysis",
+            "explain");
     private static final Set<String> CORE = Set.of(
             "document",
             "quantity",
@@ -53,6 +54,7 @@ class ArchitectureTest {
             "plant",
             "cases",
             "analysis",
+            "explain",
             "coverage",
             "grid",
             "drools",
@@ -66,7 +68,7 @@ class ArchitectureTest {
     private static final Set<String> HEADLESS = Set.of("library", "batch");
 
     private static final Set<String> FEATURES =
-            Set.of("problem", "http", "access", "ledger", "pages", "rulebook", "casework", "training");
+            Set.of("problem", "http", "access", "ledger", "pages", "rulebook", "casework", "reasons", "training");
 
     // ---- The pure core, from the bottom up.
 
@@ -114,6 +116,20 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule analysis_tries_tasks_and_proposes_cases = package_("analysis")
             .mayKnow("cases", "assessment", "line", "engine", "rule", "task", "catalogue", "quantity", "document");
+
+    @ArchTest
+    static final ArchRule explain_reads_answers_and_tries_other_tasks = package_("explain")
+            .mayKnow(
+                    "analysis",
+                    "assessment",
+                    "line",
+                    "engine",
+                    "rule",
+                    "science",
+                    "task",
+                    "catalogue",
+                    "quantity",
+                    "document");
 
     @ArchTest
     static final ArchRule coverage_counts_over_outcomes = package_("coverage")
@@ -178,7 +194,7 @@ class ArchitectureTest {
     static final ArchRule ledger_knows_access = package_("ledger").mayKnow("access", "problem", "document");
 
     @ArchTest
-    static final ArchRule pages_know_the_answer = package_("pages").mayKnow("assessment", "document");
+    static final ArchRule pages_know_the_answer = package_("pages").mayKnow("explain", "assessment", "document");
 
     @ArchTest
     static final ArchRule rulebook_knows_the_core_and_who_is_asking =
@@ -189,8 +205,12 @@ class ArchitectureTest {
             .mayKnow(with(CORE, "problem", "http", "access", "ledger", "pages", "rulebook", REPORT));
 
     @ArchTest
-    static final ArchRule training_knows_casework = package_("training")
+    static final ArchRule reasons_explain_what_casework_keeps = package_("reasons")
             .mayKnow(with(CORE, "problem", "http", "access", "ledger", "pages", "rulebook", "casework"));
+
+    @ArchTest
+    static final ArchRule training_knows_casework_and_reasons = package_("training")
+            .mayKnow(with(CORE, "problem", "http", "access", "ledger", "pages", "rulebook", "casework", "reasons"));
 
     @ArchTest
     static final ArchRule library_knows_the_core_and_no_feature =

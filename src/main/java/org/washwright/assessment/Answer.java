@@ -68,6 +68,8 @@ public record Answer(
      * @param meaningHash hash of the edition's content in canonical form
      * @param textHash hash of the edition's raw files
      * @param weights weight of each area by area id
+     * @param comparisons the comparisons of areas in pairs that the weights follow from; left out of the bytes when there were
+     *     none
      * @param assumptions assumptions changed for this request
      * @param asOf date for which law and prices are read, ISO 8601
      * @param seed seed for anything sampled
@@ -79,10 +81,20 @@ public record Answer(
             String meaningHash,
             String textHash,
             List<Weight> weights,
+            @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Comparison> comparisons,
             List<Assumption> assumptions,
             String asOf,
             long seed,
-            String program) {}
+            String program) {
+
+        /** Requests made before comparisons were kept hold none. */
+        public Request {
+            comparisons = comparisons == null ? List.of() : comparisons;
+        }
+    }
+
+    /** How many times as much the first of two areas, written {@code AREA/AREA}, matters as the second. */
+    public record Comparison(String pair, double ratio) {}
 
     /** An assumption of the edition changed for this request, with its new value as text with unit. */
     public record Assumption(String id, String value) {}

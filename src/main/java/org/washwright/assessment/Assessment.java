@@ -203,6 +203,8 @@ final class Assessment {
     private Answer.Request request() {
         List<Answer.Weight> weightList = new ArrayList<>();
         weighing.weights().forEach((area, weight) -> weightList.add(new Answer.Weight(area, weight)));
+        List<Answer.Comparison> comparisons = new ArrayList<>();
+        wishes.comparisons().forEach((pair, ratio) -> comparisons.add(new Answer.Comparison(pair, ratio)));
         List<Answer.Assumption> changed = new ArrayList<>();
         Words words = new Words(edition.catalogue());
         assumptions.forEach((id, value) -> changed.add(new Answer.Assumption(
@@ -215,6 +217,7 @@ final class Assessment {
                 edition.meaningHash(),
                 edition.textHash(),
                 weightList,
+                comparisons,
                 changed,
                 wishes.asOf(),
                 wishes.seed(),

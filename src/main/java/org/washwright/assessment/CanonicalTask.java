@@ -17,6 +17,9 @@ import org.washwright.task.Value;
  */
 final class CanonicalTask {
 
+    /** What stands for an end of a range that nobody set. */
+    static final String OPEN = "open";
+
     private CanonicalTask() {}
 
     static Map<String, Object> of(CleaningTask task) {
@@ -27,6 +30,8 @@ final class CanonicalTask {
                 List<Object> list = new ArrayList<>();
                 entries.entries().forEach(e -> list.add(entry(e)));
                 out.put(group.key(), Map.of("open", entries.open(), "list", list));
+            } else if (isOpenOnPurpose(group, entries)) {
+                out.put(group.key(), Value.UNKNOWN.knowledge());
             } else {
                 out.put(group.key(), entry(task.single(group)));
             }
@@ -35,6 +40,13 @@ final class CanonicalTask {
         task.declared().forEach((id, given) -> put(declared, id, given));
         out.put("attributes", declared);
         return out;
+    }
+
+    /** A group whose silence means that it does not apply was named, and nothing said of it. */
+    private static boolean isOpenOnPurpose(Group group, CleaningTask.Entries entries) {
+        return group.appliesOnlyWhenGiven()
+                && !entries.entries().isEmpty()
+                && entry(entries.entries().get(0)).isEmpty();
     }
 
     private static Map<String, Object> entry(Entry entry) {
@@ -66,6 +78,6 @@ final class CanonicalTask {
 
     private static Object end(Span span, boolean low) {
         double end = low ? span.low() : span.high();
-        return Double.isInfinite(end) ? "open" : (Object) end;
+        return Double.isInfinite(end) ? OPEN : (Object) end;
     }
 }

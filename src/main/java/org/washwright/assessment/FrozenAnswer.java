@@ -1,5 +1,6 @@
 package org.washwright.assessment;
 
+import java.io.IOException;
 import org.washwright.document.Hashes;
 
 /**
@@ -7,6 +8,15 @@ import org.washwright.document.Hashes;
  * same bytes by page, REST and file.
  */
 public record FrozenAnswer(Answer answer, byte[] bytes, String hash) {
+
+    /**
+     * Reads an answer from the bytes that it was frozen as.
+     *
+     * @throws IOException when the bytes hold no answer
+     */
+    public static FrozenAnswer read(byte[] bytes) throws IOException {
+        return new FrozenAnswer(Hashes.read(bytes, Answer.class), bytes, Hashes.sha256(bytes));
+    }
 
     /** Freezes an answer. */
     public static FrozenAnswer of(Answer answer) {

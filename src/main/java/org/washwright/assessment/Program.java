@@ -11,7 +11,7 @@ import java.util.Properties;
 public final class Program {
 
     /** Number of the set of formulas and of the form of answers; it rises with every change that can change an answer. */
-    public static final int FORMULA_SET = 5;
+    public static final int FORMULA_SET = 6;
 
     private static final String RESOURCE = "/org/washwright/version.properties";
     private static final String VERSION = read();

@@ -45,7 +45,9 @@ record Weighing(Map<String, Double> weights, String how, Double consistency, Lis
                 diagnostics.add(Message.OUT_OF_RANGE, place, String.valueOf(weight), "0 to 1000");
             }
         });
-        String how = wishes.weights().isEmpty() ? "weights of the edition" : "weights set directly";
+        // Said by what they are, so that the request alone tells how they were set.
+        boolean own = grading.areas().stream().allMatch(a -> weights.get(a.id()) == a.weight());
+        String how = own ? "weights of the edition" : "weights set directly";
         return new Weighing(weights, how, null, List.of());
     }
 

@@ -14,7 +14,7 @@ import java.util.UUID;
  * @param program build and formula-set version
  * @param created who asked and when
  */
-record AssessmentView(
+public record AssessmentView(
         UUID id,
         UUID taskId,
         int taskVersion,

@@ -12,10 +12,10 @@ import java.util.UUID;
  * @param changed who last changed it and when
  * @param version counts its changes, as in its ETag
  */
-record TaskView(UUID id, String title, Act created, Act changed, int version) {
+public record TaskView(UUID id, String title, Act created, Act changed, int version) {
 
     /** Who and when (ISO 8601, UTC). */
-    record Act(String by, String at) {
+    public record Act(String by, String at) {
 
         /** The day alone. */
         @JsonIgnore

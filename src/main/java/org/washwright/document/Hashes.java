@@ -24,6 +24,15 @@ public final class Hashes {
         }
     }
 
+    /**
+     * Data out of JSON, as {@link #canonical} writes it.
+     *
+     * @throws IOException when the bytes hold no such data
+     */
+    public static <T> T read(byte[] json, Class<T> type) throws IOException {
+        return MAPPER.readValue(json, type);
+    }
+
     /** SHA-256, hexadecimal. */
     public static String sha256(byte[] bytes) {
         return HexFormat.of().formatHex(digest().digest(bytes));

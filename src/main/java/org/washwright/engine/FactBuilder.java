@@ -184,7 +184,11 @@ public final class FactBuilder {
         }
 
         private void given(FactDraft draft, Field field, Optional<Given> given) {
-            if (given.isEmpty()) {
+            // Who writes that nothing is known says no more than who writes nothing, and asks the same.
+            boolean said = given.filter(g -> !(g.value() instanceof Value.Unknown)
+                            || !g.treePath().isEmpty())
+                    .isPresent();
+            if (!said) {
                 draft.set(field, Value.UNKNOWN, Origin.NONE);
                 return;
             }

@@ -9,6 +9,7 @@ import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import org.washwright.assessment.Assessor;
+import org.washwright.engine.sweep.SweepInference;
 import org.washwright.exchange.EditionFiles;
 import org.washwright.http.Paged;
 import org.washwright.http.Slice;
@@ -23,6 +24,7 @@ public class Editions {
     private final EditionStore store;
     private final Compiler compiler;
     private final Recent<Reading> readings = new Recent<>(READ);
+    private final Recent<Assessor> indexed = new Recent<>(READ);
 
     Editions(EditionStore store, Compiler compiler) {
         this.store = store;
@@ -78,6 +80,12 @@ public class Editions {
             throw new Conflict("Only a released edition answers tasks; this one is a draft.");
         }
         return waited(ready(workspace, id));
+    }
+
+    /** An edition ready to answer many tasks one after the other; nothing is compiled, and answers are the same. */
+    public Assessor indexed(UUID workspace, UUID id) {
+        Edition content = content(workspace, id);
+        return indexed.get(content.textHash(), hash -> Assessor.of(content, SweepInference.factory()));
     }
 
     Reading reading(UUID workspace, UUID id) {

@@ -175,6 +175,7 @@ class EditionHashTest {
                 r.meaningHash(),
                 "",
                 r.weights(),
+                r.comparisons(),
                 r.assumptions(),
                 r.asOf(),
                 r.seed(),
