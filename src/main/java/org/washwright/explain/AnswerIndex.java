@@ -1,0 +1,107 @@
+package org.washwright.explain;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.washwright.assessment.Answer;
+import org.washwright.assessment.Design;
+
+/** Finds the parts of an answer by what the answer itself calls them. Made once for an answer; never changes. */
+public final class AnswerIndex {
+
+    private final Answer answer;
+    private final Map<Integer, Integer> firings = new HashMap<>();
+    private final Map<String, String> refs = new HashMap<>();
+    private final Map<String, Answer.Fact> facts = new HashMap<>();
+    private final Map<String, Answer.Rule> rules = new HashMap<>();
+    private final Map<String, Integer> sources = new HashMap<>();
+    private final Map<String, Integer> inputs = new HashMap<>();
+    private final Map<String, Design.Kind> kinds = new HashMap<>();
+    private final Map<String, String> processes = new HashMap<>();
+
+    /** An index of an answer. */
+    public AnswerIndex(Answer answer) {
+        this.answer = answer;
+        for (int i = 0; i < answer.firings().size(); i++) {
+            firings.put(answer.firings().get(i).n(), i);
+        }
+        for (int i = 0; i < answer.facts().size(); i++) {
+            Answer.Fact fact = answer.facts().get(i);
+            facts.put(fact.id(), fact);
+            refs.put(fact.id(), "/facts/" + i);
+            for (int j = 0; j < fact.attributes().size(); j++) {
+                refs.put(fact.attributes().get(j).ref(), "/facts/" + i + "/attributes/" + j);
+            }
+        }
+        answer.rules().forEach(r -> rules.put(r.id(), r));
+        for (int i = 0; i < answer.sources().size(); i++) {
+            sources.put(answer.sources().get(i).id(), i);
+        }
+        for (int i = 0; i < answer.inputs().size(); i++) {
+            inputs.put(answer.inputs().get(i).ref(), i);
+        }
+        answer.figures().forEach(k -> kinds.put(k.id(), k));
+        answer.candidates().forEach(c -> processes.put(c.process(), c.name()));
+        answer.ruledOut().forEach(r -> processes.put(r.process(), r.name()));
+    }
+
+    /** The answer. */
+    public Answer answer() {
+        return answer;
+    }
+
+    /** The firing of a number. */
+    public Answer.Firing firing(int n) {
+        return answer.firings().get(firings.get(n));
+    }
+
+    /** JSON pointer of the firing of a number. */
+    public String firingAt(int n) {
+        return "/firings/" + firings.get(n);
+    }
+
+    /** The fact of an id. */
+    public Optional<Answer.Fact> fact(String id) {
+        return Optional.ofNullable(facts.get(id));
+    }
+
+    /** JSON pointer of a fact or of an attribute of one, by the reference that firings use; empty when there is none. */
+    public Optional<String> at(String ref) {
+        return Optional.ofNullable(refs.get(ref));
+    }
+
+    /** The rule of an id. */
+    public Answer.Rule rule(String id) {
+        return rules.get(id);
+    }
+
+    /** JSON pointer of a source, by its id; empty when the answer lists no such source. */
+    public Optional<String> sourceAt(String id) {
+        return Optional.ofNullable(sources.get(id)).map(i -> "/sources/" + i);
+    }
+
+    /** JSON pointer of something a figure was computed from, by its reference; empty when it is no such thing. */
+    public Optional<String> inputAt(String ref) {
+        return Optional.ofNullable(inputs.get(ref)).map(i -> "/inputs/" + i);
+    }
+
+    /** What a figure is. */
+    public Design.Kind kind(String figure) {
+        return kinds.get(figure);
+    }
+
+    /** What a reader calls a process; its id when the answer does not hold it. */
+    public String process(String id) {
+        return processes.getOrDefault(id, id);
+    }
+
+    /** JSON pointers of sources cited as {@code ID, place; ID, place}; what is no source of the answer is left out. */
+    public List<String> cited(String citation) {
+        return java.util.Arrays.stream(citation.split(";"))
+                .map(c -> c.split(",", 2)[0].strip())
+                .flatMap(id -> sourceAt(id).stream())
+                .distinct()
+                .toList();
+    }
+}

@@ -1,0 +1,255 @@
+package org.washwright.explain.why;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.washwright.assessment.Answer;
+import org.washwright.assessment.Answer.Candidate;
+import org.washwright.assessment.Design;
+import org.washwright.explain.AnswerIndex;
+import org.washwright.quantity.Quantities;
+
+/** What an answer says of a process that may clean: its status, stages, windows, points and figures. */
+final class LineThings {
+
+    private static final int FIGURES = 3;
+
+    private final AnswerIndex index;
+    private final Answer answer;
+
+    LineThings(AnswerIndex index) {
+        this.index = index;
+        this.answer = index.answer();
+    }
+
+    Optional<Thing> at(Pointer p) {
+        if (p.size() < 2 || !p.is("candidates", "#") && !p.step(1).matches("[0-9]{1,6}")) {
+            return Optional.empty();
+        }
+        Candidate c = p.in(answer.candidates(), 1);
+        String base = "/candidates/" + p.step(1);
+        if (p.size() == 2) {
+            return Optional.of(candidate(c, base));
+        }
+        if (p.is("candidates", "#", "status")) {
+            return Optional.of(status(c, base));
+        }
+        if (p.is("candidates", "#", "conditions", "#")) {
+            return Optional.of(own(c, p.in(c.conditions(), 3), "condition", p.text()));
+        }
+        if (p.is("candidates", "#", "cautions", "#")) {
+            return Optional.of(own(c, p.in(c.cautions(), 3), "caution", p.text()));
+        }
+        if (p.is("candidates", "#", "stages", "#")) {
+            return Optional.of(stage(c, Integer.parseInt(p.step(3)), p.in(c.stages(), 3), p.text()));
+        }
+        if (p.is("candidates", "#", "stages", "#", "windows", "#")) {
+            Answer.Stage stage = p.in(c.stages(), 3);
+            return Optional.of(window(c, stage, p.in(stage.windows(), 5), p.text()));
+        }
+        return p.step(2).equals("areas") ? points(c, p) : designed(c, p);
+    }
+
+    private Thing candidate(Candidate c, String base) {
+        List<String> on = new ArrayList<>(List.of(base + "/status"));
+        places(base + "/stages", c.stages().size(), on);
+        places(base + "/areas", c.areas().size(), on);
+        places(base + "/cautions", c.cautions().size(), on);
+        c.design().ifPresent(d -> {
+            places(base + "/design/figures", d.figures().size(), on);
+            places(base + "/design/proofs", d.proofs().size(), on);
+        });
+        answer.firings().stream()
+                .filter(f -> f.findings().stream().anyMatch(x -> x.targets().contains(c.process())))
+                .forEach(f -> on.add(index.firingAt(f.n())));
+        String text = c.name() + " is " + c.status() + ", with " + span(c.low(), c.high()) + " of 100 points.";
+        return new Thing("process/" + c.process(), Kind.SAID, text, "process", base, on);
+    }
+
+    private static void places(String list, int size, List<String> on) {
+        for (int i = 0; i < size; i++) {
+            on.add(list + "/" + i);
+        }
+    }
+
+    private Thing status(Candidate c, String base) {
+        List<String> on = new ArrayList<>();
+        places(base + "/conditions", c.conditions().size(), on);
+        places(base + "/stages", c.stages().size(), on);
+        String text = c.conditions().isEmpty()
+                ? c.name() + " is recommended: no rule rules it out, and its line can be composed."
+                : c.name() + " is conditional: it hangs on what is not known.";
+        return new Thing("status/" + c.process(), Kind.SAID, text, "status", base + "/status", on);
+    }
+
+    private Thing own(Candidate c, Answer.Sentence sentence, String what, String at) {
+        Thing said = Things.sentence(index, sentence, what, at);
+        return new Thing(
+                c.process() + "/" + said.id(), said.kind(), said.text(), what + " for " + c.name(), at, said.on());
+    }
+
+    private Thing stage(Candidate c, int place, Answer.Stage s, String at) {
+        List<String> on = new ArrayList<>(firings(s.firings()));
+        places(at + "/windows", s.windows().size(), on);
+        String detail = s.main()
+                ? "the process itself"
+                : s.certain() ? "placed by rules" : "would be placed by rules that are not decided";
+        return new Thing(
+                c.process() + "/stage/" + name(c, place),
+                Kind.STAGE,
+                "Stage " + (place + 1) + " of " + c.name() + ": " + s.name(),
+                detail,
+                at,
+                on);
+    }
+
+    /** A stage by its term; one that stands twice in a line by its turn too. */
+    private static String name(Candidate c, int place) {
+        String id = c.stages().get(place).stage();
+        long turn = c.stages().subList(0, place).stream()
+                .filter(s -> s.stage().equals(id))
+                .count();
+        return turn == 0 ? id : id + "#" + (turn + 1);
+    }
+
+    private Thing window(Candidate c, Answer.Stage stage, Answer.Window w, String at) {
+        List<String> on = new ArrayList<>(firings(w.firings()));
+        on.addAll(firings(w.undecided()));
+        int place = c.stages().indexOf(stage);
+        String detail =
+                w.firings().isEmpty() ? "the range of the stage itself, from the catalogue" : "narrowed by rules";
+        return new Thing(
+                c.process() + "/window/" + name(c, place) + "/" + w.parameter(),
+                on.isEmpty() ? Kind.CATALOGUE : Kind.WINDOW,
+                Why.capital(w.name()) + " of " + stage.name() + ": " + w.text(),
+                detail + (w.undecided().isEmpty() ? "" : "; open rules may narrow it further"),
+                at,
+                on);
+    }
+
+    private Optional<Thing> points(Candidate c, Pointer p) {
+        if (p.is("candidates", "#", "areas", "#")) {
+            Answer.Area a = p.in(c.areas(), 3);
+            List<String> on = new ArrayList<>();
+            places(p.text() + "/criteria", a.criteria().size(), on);
+            String text = a.name() + ": " + span(a.low(), a.high()) + " points";
+            String detail = on.isEmpty() ? "nothing moved this area" : "from its criteria";
+            return Optional.of(new Thing(
+                    c.process() + "/area/" + a.area(),
+                    on.isEmpty() ? Kind.ASSUMPTION : Kind.POINTS,
+                    text,
+                    detail + ", weight " + Quantities.number(a.weight(), FIGURES),
+                    p.text(),
+                    on));
+        }
+        if (p.is("candidates", "#", "areas", "#", "criteria", "#")) {
+            Answer.Criterion k = p.in(p.in(c.areas(), 3).criteria(), 5);
+            List<String> on = new ArrayList<>();
+            places(p.text() + "/points", k.points().size(), on);
+            return Optional.of(new Thing(
+                    c.process() + "/criterion/" + k.criterion(),
+                    on.isEmpty() ? Kind.ASSUMPTION : Kind.POINTS,
+                    k.name() + ": " + span(k.low(), k.high()) + " points",
+                    "starts at " + Quantities.number(k.start(), FIGURES) + " by the rulebook's grading",
+                    p.text(),
+                    on));
+        }
+        if (p.is("candidates", "#", "areas", "#", "criteria", "#", "points", "#")) {
+            Answer.Criterion k = p.in(p.in(c.areas(), 3).criteria(), 5);
+            return Optional.of(point(c, k, p.in(k.points(), 7), p.text()));
+        }
+        return Optional.empty();
+    }
+
+    private Thing point(Candidate c, Answer.Criterion k, Answer.Point x, String at) {
+        boolean ofRule = x.firing() > 0;
+        List<String> on = ofRule ? List.of(index.firingAt(x.firing())) : figureOf(c, x.figure());
+        String by = ofRule ? GroundThings.identity(index.firing(x.firing())) : x.figure();
+        String way = (x.points() < 0 ? "against" : "for")
+                + (x.counted() ? "" : ", shown only because a stronger one counts")
+                + (x.certain() ? "" : ", not decided");
+        return new Thing(c.process() + "/point/" + k.criterion() + "(" + by + ")", Kind.POINTS, x.text(), way, at, on);
+    }
+
+    /** Where a figure that set points stands: an attribute of a fact, or a figure of the line. */
+    private List<String> figureOf(Candidate c, String ref) {
+        String[] parts = ref.split("/");
+        if (!parts[0].equals("figure")) {
+            return index.at(ref).stream().toList();
+        }
+        return figureAt(c, parts[1], parts.length > 2 ? Integer.parseInt(parts[2]) : 0);
+    }
+
+    private List<String> figureAt(Candidate c, String figure, int stage) {
+        List<Design.Figure> all = c.design().map(Design::figures).orElse(List.of());
+        for (int i = 0; i < all.size(); i++) {
+            if (all.get(i).figure().equals(figure) && all.get(i).stage() == stage) {
+                return List.of(base(c) + "/design/figures/" + i);
+            }
+        }
+        return List.of();
+    }
+
+    private String base(Candidate c) {
+        return "/candidates/" + answer.candidates().indexOf(c);
+    }
+
+    private Optional<Thing> designed(Candidate c, Pointer p) {
+        if (p.is("candidates", "#", "design", "figures", "#") && c.design().isPresent()) {
+            return Optional.of(figure(c, p.in(c.design().get().figures(), 4), p.text()));
+        }
+        if (p.is("candidates", "#", "design", "proofs", "#") && c.design().isPresent()) {
+            Design.Proof proof = p.in(c.design().get().proofs(), 4);
+            List<String> on = new ArrayList<>(firings(proof.firings()));
+            index.at(proof.reference()).ifPresent(on::add);
+            String text = "Prove " + proof.sees() + " by " + proof.name() + ": " + proof.acceptance();
+            return Optional.of(new Thing(
+                    c.process() + "/proof/" + proof.method(), Kind.SAID, text, proof.sampling(), p.text(), on));
+        }
+        return Optional.empty();
+    }
+
+    private Thing figure(Candidate c, Design.Figure f, String at) {
+        Design.Kind kind = index.kind(f.figure());
+        List<String> on = new ArrayList<>();
+        f.inputs().forEach(ref -> on.addAll(input(c, ref)));
+        String where =
+                f.stage() == 0 ? "" : " of " + c.stages().get(f.stage() - 1).name();
+        String warned = f.warnings().isEmpty() ? "" : "; mind: " + String.join("; ", f.warnings());
+        return new Thing(
+                c.process() + "/figure/" + f.figure() + (f.stage() == 0 ? "" : "/" + name(c, f.stage() - 1)),
+                on.isEmpty() ? Kind.ASSUMPTION : Kind.FIGURE,
+                Why.capital(kind.label()) + where + ": " + f.text(),
+                kind.formula() + (kind.source().isEmpty() ? "" : "; " + kind.source()) + warned,
+                at,
+                on);
+    }
+
+    private List<String> input(Candidate c, String ref) {
+        String[] parts = ref.split("/");
+        if (parts[0].equals("figure")) {
+            return figureAt(c, parts[1], Integer.parseInt(parts[2]));
+        }
+        if (parts[0].equals("window")) {
+            int stage = Integer.parseInt(parts[1]) - 1;
+            List<Answer.Window> windows = c.stages().get(stage).windows();
+            for (int i = 0; i < windows.size(); i++) {
+                if (windows.get(i).parameter().equals(parts[2])) {
+                    return List.of(base(c) + "/stages/" + stage + "/windows/" + i);
+                }
+            }
+            return List.of();
+        }
+        return index.inputAt(ref).or(() -> index.at(ref)).stream().toList();
+    }
+
+    private List<String> firings(List<Integer> numbers) {
+        return numbers.stream().map(index::firingAt).toList();
+    }
+
+    private static String span(double low, double high) {
+        String from = Quantities.number(Math.rint(low), FIGURES);
+        String to = Quantities.number(Math.rint(high), FIGURES);
+        return from.equals(to) ? from : from + " to " + to;
+    }
+}
