@@ -180,6 +180,9 @@ public record RuleSentence(List<String> when, List<Said> then) {
 
         private String about(int i, Condition.Test t) {
             String thing = things.thing(i);
+            if (things.label(i, t.field()).equals(thing)) {
+                return things.the(i) + " " + demand(t);
+            }
             return thing.isEmpty()
                             || t.field().name().equals("id")
                             || t.field().name().equals("node")

@@ -109,7 +109,7 @@ final class Things {
                 on.add("/candidates/" + i + "/status");
             }
         }
-        index.at("intended/process").ifPresent(on::add);
+        on.add(index.at("intended/process").orElse("/request/task/intended"));
         return new Thing("intended", Kind.SAID, verdict.text(), "the intended process", p.text(), on);
     }
 
