@@ -36,6 +36,8 @@ public final class CommandLineEntry {
         return new CommandLine(new Washwright())
                 .addSubcommand(new Serve())
                 .addSubcommand(new Assess())
+                .addSubcommand(new WhyCommand())
+                .addSubcommand(new WhyNotCommand())
                 .addSubcommand(new ReportCommand())
                 .addSubcommand(new Bulk())
                 .addSubcommand(new PlantCommand())

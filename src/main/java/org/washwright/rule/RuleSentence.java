@@ -3,6 +3,7 @@ package org.washwright.rule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
 import org.washwright.catalogue.Catalogue;
 import org.washwright.quantity.Quantities;
 import org.washwright.task.FieldType;
@@ -183,11 +184,27 @@ public record RuleSentence(List<String> when, List<Said> then) {
             if (things.label(i, t.field()).equals(thing)) {
                 return things.the(i) + " " + demand(t);
             }
+            if (!thing.isEmpty() && isFlag(t)) {
+                boolean wanted = (t.op() == Op.EQ || t.op() == Op.IN) == terms(t).contains(FieldType.YES);
+                String what = things.label(i, t.field()).replaceFirst(" of the [a-z]+$", "");
+                return "“" + what + "” is " + (wanted ? "" : "not ") + "true of " + things.the(i);
+            }
             return thing.isEmpty()
                             || t.field().name().equals("id")
                             || t.field().name().equals("node")
                     ? test(i, t)
                     : "the " + things.label(i, t.field()) + " of " + things.the(i) + " " + demand(t);
+        }
+
+        private static boolean isFlag(Condition.Test t) {
+            return t.field().type() instanceof FieldType.TermType type
+                    && type.isFlag()
+                    && t.operand() instanceof Condition.Operand.Terms terms
+                    && terms.ids().size() == 1;
+        }
+
+        private static SortedSet<String> terms(Condition.Test t) {
+            return ((Condition.Operand.Terms) t.operand()).ids();
         }
 
         private static Condition single(Condition condition) {

@@ -50,7 +50,7 @@ class WantedTest {
         Wanted.Note brass =
                 wanted(task.formatted("brass")).note("materials/0/hardness").orElseThrow();
         assertEquals(Wanted.Kind.SETTLED, brass.kind());
-        assertTrue(brass.text().startsWith("Not needed unless the "), brass.text());
+        assertTrue(brass.text().startsWith("Not needed unless “embrittled by hydrogen"), brass.text());
         assertTrue(brass.text().contains("hydrogen"), brass.text());
     }
 

@@ -1,5 +1,6 @@
 package org.washwright.explain.why;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
@@ -29,6 +30,7 @@ public record Explanation(String of, List<Thing> things) {
     }
 
     /** Ids of all things, in order: equal for two explanations that give the same reasons. */
+    @JsonProperty
     public List<String> identity() {
         return List.copyOf(things.stream().map(Thing::id).collect(Collectors.toCollection(TreeSet::new)));
     }

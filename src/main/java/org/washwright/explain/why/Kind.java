@@ -1,5 +1,7 @@
 package org.washwright.explain.why;
 
+import com.fasterxml.jackson.annotation.JsonValue;
+
 /** What a thing in an explanation is. */
 public enum Kind {
     /** A sentence, a status or an order that the answer states. */
@@ -44,6 +46,7 @@ public enum Kind {
     }
 
     /** As readers see it. */
+    @JsonValue
     public String word() {
         return word;
     }

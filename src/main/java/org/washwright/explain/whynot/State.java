@@ -1,5 +1,7 @@
 package org.washwright.explain.whynot;
 
+import com.fasterxml.jackson.annotation.JsonValue;
+
 /** What became of a rule or of one of its conditions on a task. */
 public enum State {
     /** Every condition holds for some facts. */
@@ -16,6 +18,7 @@ public enum State {
     }
 
     /** As readers see it. */
+    @JsonValue
     public String word() {
         return word;
     }

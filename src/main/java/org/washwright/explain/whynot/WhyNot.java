@@ -27,6 +27,11 @@ public final class WhyNot {
         this.edition = outcome.edition();
     }
 
+    /** What is looked at. */
+    public Outcome outcome() {
+        return outcome;
+    }
+
     /** The rule of an id, if the edition has it. */
     public Optional<Rule> find(String id) {
         return edition.rules().stream().filter(r -> r.id().equalsIgnoreCase(id)).findFirst();
@@ -123,11 +128,17 @@ public final class WhyNot {
                 against.add(rule(rule, process));
             }
         });
+        ProcessOutlook brief = brief(line);
+        return new ProcessOutlook(process, brief.name(), brief.status(), brief.reasons(), against, silent);
+    }
+
+    /** What a process falls out or hangs on, without a look at the rules that did not fire. */
+    public ProcessOutlook brief(ProcessLine line) {
         List<ProcessOutlook.Reason> reasons = Stream.concat(line.refusals().stream(), line.conditions().stream())
                 .map(v -> new ProcessOutlook.Reason(v.text(), rulesOf(v)))
                 .toList();
         return new ProcessOutlook(
-                process, line.process().term().name(), line.status().word(), reasons, against, silent);
+                line.process().id(), line.process().term().name(), line.status().word(), reasons, List.of(), List.of());
     }
 
     private List<String> rulesOf(ProcessLine.Verdict verdict) {
