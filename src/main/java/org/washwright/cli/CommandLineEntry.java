@@ -38,6 +38,7 @@ public final class CommandLineEntry {
                 .addSubcommand(new Assess())
                 .addSubcommand(new WhyCommand())
                 .addSubcommand(new WhyNotCommand())
+                .addSubcommand(new VerifyCommand())
                 .addSubcommand(new ReportCommand())
                 .addSubcommand(new Bulk())
                 .addSubcommand(new PlantCommand())
@@ -66,7 +67,8 @@ public final class CommandLineEntry {
                 "  0   done",
                 "  1   the task has no recommended process, some of many tasks were refused,",
                 "      a plant can't serve one of its tasks,",
-                "      or the edition has errors, a case that fails or a finding nobody accepted",
+                "      or the edition has errors, a case that fails or a finding nobody accepted,",
+                "      or an answer does not follow from its request",
                 "  2   the command line is wrong",
                 "  3   a task, a plant, an input or an edition could not be read; the reasons are listed",
                 "  69  the service could not start",

@@ -23,7 +23,9 @@ record WhyView(Branch root, ReasonDrawing drawing, List<Row> rows, int more) {
 
     private static final int DEPTH = 4;
     private static final int MOST_BELOW = 12;
-    private static final int MOST_ROWS = 150;
+    private static final int MOST_NAMED = 12;
+    private static final int BRIEF = 40;
+    private static final int MOST_ROWS = 120;
 
     /**
      * A thing with what it rests on.
@@ -36,8 +38,13 @@ record WhyView(Branch root, ReasonDrawing drawing, List<Row> rows, int more) {
      */
     record Branch(int n, Thing thing, String lead, String href, boolean again, List<Branch> below, int more) {}
 
-    /** A row of the table: a thing and the numbers of what it rests on, as far as they are shown. */
-    record Row(int n, Thing thing, String href, List<Integer> on) {}
+    /** A row of the table: a thing, the numbers of what it rests on, and how many of those are not shown. */
+    record Row(int n, Thing thing, String href, List<Integer> on, int more) {}
+
+    /** True when the table is short enough to stand open. */
+    public boolean brief() {
+        return rows.size() <= BRIEF;
+    }
 
     static WhyView of(Explanation explanation, String url) {
         Map<String, Integer> numbers = new HashMap<>();
@@ -47,20 +54,23 @@ record WhyView(Branch root, ReasonDrawing drawing, List<Row> rows, int more) {
         Unfolding unfolding = new Unfolding(explanation.byPlace(), numbers, url);
         List<Row> rows = explanation.things().stream()
                 .limit(MOST_ROWS)
-                .map(t -> new Row(
-                        numbers.get(t.at()),
-                        t,
-                        href(t, url),
-                        t.on().stream()
-                                .map(numbers::get)
-                                .filter(n -> n <= MOST_ROWS)
-                                .toList()))
+                .map(t -> row(t, numbers, url))
                 .toList();
         return new WhyView(
                 unfolding.branch(explanation.root(), 0),
                 ReasonDrawing.of(explanation),
                 rows,
                 Math.max(0, explanation.things().size() - MOST_ROWS));
+    }
+
+    private static Row row(Thing thing, Map<String, Integer> numbers, String url) {
+        List<Integer> on = thing.on().stream()
+                .map(numbers::get)
+                .filter(n -> n <= MOST_ROWS)
+                .limit(MOST_NAMED)
+                .toList();
+        return new Row(
+                numbers.get(thing.at()), thing, href(thing, url), on, thing.on().size() - on.size());
     }
 
     /** Where the reasons of a thing stand; empty when it has none. */

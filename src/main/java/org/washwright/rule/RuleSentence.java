@@ -282,6 +282,9 @@ public record RuleSentence(List<String> when, List<Said> then) {
                 return things.the(f.pattern());
             }
             if (t.operand() instanceof Condition.Operand.FieldOf f) {
+                if (things.label(f.pattern(), f.field()).equals(things.thing(f.pattern()))) {
+                    return things.the(f.pattern());
+                }
                 return "the " + things.label(f.pattern(), f.field()) + " of " + things.the(f.pattern());
             }
             String kind = t.field().type() instanceof FieldType.TermType type ? type.kind() : "";

@@ -61,7 +61,7 @@ final class Things {
         if (p.is("headline")) {
             List<String> on = new ArrayList<>(firings(answer.headline().firings()));
             if (!answer.candidates().isEmpty()) {
-                on.add("/candidates/0");
+                on.add("/candidates/0/status");
             } else {
                 each("/ruledOut", answer.ruledOut(), on);
             }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.washwright.catalogue.Catalogue;
 import org.washwright.engine.Fact;
 import org.washwright.engine.Origin;
 import org.washwright.engine.Truth;
@@ -82,7 +83,7 @@ final class ConditionWords {
         for (Distance.Compared c : Distance.compared(pattern, fact, earlier)) {
             boolean joins = c.test().operand() instanceof Condition.Operand.FactOf;
             // Who meets whom is in the facts chosen; only where it does not fit is it worth a word.
-            if (!joins || c.truth() == Truth.FALSE) {
+            if (!(joins || isAnyProcess(c.test())) || c.truth() == Truth.FALSE) {
                 out.add(new Outlook.Condition(
                         clause(i, List.of(c.test())),
                         found(fact, c.test(), earlier),
@@ -91,6 +92,13 @@ final class ConditionWords {
                         isOfProcess(pattern)));
             }
         }
+    }
+
+    /** What holds of every process. */
+    private static boolean isAnyProcess(Condition.Test test) {
+        return test.field().name().equals("node")
+                && test.operand() instanceof Condition.Operand.Terms terms
+                && terms.ids().contains(Catalogue.ROOT);
     }
 
     private static State state(Truth truth) {
