@@ -12,6 +12,7 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.washwright.access.Caller;
 import org.washwright.access.Roles;
@@ -25,10 +26,12 @@ import org.washwright.rule.Edition;
 class ContentPages {
     private final Caller caller;
     private final Editions editions;
+    private final RuleMarks marks;
 
-    ContentPages(Caller caller, Editions editions) {
+    ContentPages(Caller caller, Editions editions, RuleMarks marks) {
         this.caller = caller;
         this.editions = editions;
+        this.marks = marks;
     }
 
     @GET
@@ -45,7 +48,17 @@ class ContentPages {
                         q,
                         basis,
                         Arrays.stream(Basis.values()).map(Basis::word).toList(),
-                        files.stream().mapToInt(f -> f.rules().size()).sum()));
+                        files.stream().mapToInt(f -> f.rules().size()).sum()),
+                new Objected(marks.openByRule(caller.workspaceId())));
+    }
+
+    /** What readers hold against rules. */
+    record Objected(Map<String, Integer> open) {
+
+        /** How many open marks stand at a rule. */
+        public int at(String rule) {
+            return open.getOrDefault(rule, 0);
+        }
     }
 
     /** What rules are looked for, and how many there are. */
@@ -95,7 +108,8 @@ class ContentPages {
 
     @CheckedTemplate(basePath = "rulebook")
     static class Templates {
-        static native TemplateInstance rules(EditionView edition, List<RuleFile> files, Looked looked);
+        static native TemplateInstance rules(
+                EditionView edition, List<RuleFile> files, Looked looked, Objected objected);
 
         static native TemplateInstance trees(EditionView edition, List<TreeView> trees);
 
