@@ -182,6 +182,11 @@ public final class AnswerLookup {
         return source(answer, cite.source()).map(Source::seen).orElse(false);
     }
 
+    /** Where a process stands in the answer, by which its reasons can be asked for. */
+    public static String at(Answer answer, Candidate candidate) {
+        return "/candidates/" + answer.candidates().indexOf(candidate);
+    }
+
     /** Names of the areas in the order of the table. */
     public static List<String> areaNames(Answer answer) {
         return answer.candidates().stream()

@@ -5,7 +5,6 @@ import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.HeaderParam;
-import jakarta.ws.rs.POST;
 import jakarta.ws.rs.PUT;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -15,7 +14,6 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Request;
 import jakarta.ws.rs.core.Response;
-import java.net.URI;
 import java.util.List;
 import java.util.UUID;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -24,12 +22,10 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.washwright.access.Caller;
 import org.washwright.access.Person;
 import org.washwright.access.Roles;
-import org.washwright.casework.Answers;
-import org.washwright.casework.KeptAnswer;
 import org.washwright.http.Tags;
 
 /** Marks on reasons, for programs. */
-@Path("/api")
+@Path("/api/marks")
 @RolesAllowed(Roles.ANYONE)
 @Produces(MediaType.APPLICATION_JSON)
 @Consumes(MediaType.APPLICATION_JSON)
@@ -38,23 +34,17 @@ import org.washwright.http.Tags;
         description = "\"This reason is wrong\": what engineers hold against statements, for the consultant.")
 class MarksApi {
     private final Caller caller;
-    private final Answers answers;
     private final Marks marks;
 
-    MarksApi(Caller caller, Answers answers, Marks marks) {
+    MarksApi(Caller caller, Marks marks) {
         this.caller = caller;
-        this.answers = answers;
         this.marks = marks;
     }
-
-    /** What is marked, and what is wrong with it. */
-    record NewMark(String of, String because) {}
 
     /** What becomes of a mark. */
     record Settling(String state, String reply) {}
 
     @GET
-    @Path("marks")
     @Operation(summary = "Marks, open ones first; of one rule or one state when that is asked for")
     @APIResponse(responseCode = "200", description = "At most 500 marks.")
     public Response list(
@@ -68,28 +58,8 @@ class MarksApi {
         return Tags.answer(request, found).build();
     }
 
-    @POST
-    @Path("assessments/{id}/marks")
-    @RolesAllowed({Roles.ENGINEER, Roles.CONSULTANT, Roles.REVIEWER})
-    @Operation(
-            summary = "Say that a statement of an answer is wrong",
-            description = "of is its JSON pointer in the answer.")
-    @APIResponse(responseCode = "201", description = "The mark with its ETag; it names the rules it stands at.")
-    @APIResponse(responseCode = "422", description = "Every error with its place; nothing was stored.")
-    public Response add(@PathParam("id") UUID id, NewMark mark) {
-        KeptAnswer kept = answers.open(caller.workspaceId(), id);
-        String of = mark == null ? "" : mark.of();
-        String because = mark == null ? "" : mark.because();
-        MarkView made = marks.add(
-                caller.workspaceId(), kept, MarkForm.objection(kept.answer(), of, because), Person.of(caller));
-        return Response.created(URI.create("/api/marks/" + made.id()))
-                .entity(made)
-                .tag(Tags.of(made.version()))
-                .build();
-    }
-
     @GET
-    @Path("marks/{id}")
+    @Path("{id}")
     @Operation(summary = "One mark")
     @APIResponse(responseCode = "200", description = "The mark with its ETag.")
     @APIResponse(responseCode = "404", description = "Not in this workspace.")
@@ -99,7 +69,7 @@ class MarksApi {
     }
 
     @PUT
-    @Path("marks/{id}")
+    @Path("{id}")
     @RolesAllowed({Roles.CONSULTANT, Roles.REVIEWER})
     @Operation(summary = "Settle a mark: \"will change\", or \"stands\" with a reply; or open it again")
     @APIResponse(responseCode = "200", description = "The mark with its new ETag.")

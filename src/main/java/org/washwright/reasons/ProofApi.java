@@ -2,7 +2,6 @@ package org.washwright.reasons;
 
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
-import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -16,8 +15,6 @@ import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.washwright.access.Caller;
 import org.washwright.access.Roles;
-import org.washwright.casework.Answers;
-import org.washwright.casework.KeptAnswer;
 import org.washwright.explain.proof.ProofCheck;
 import org.washwright.explain.proof.Verdict;
 import org.washwright.problem.Invalid;
@@ -25,7 +22,7 @@ import org.washwright.problem.ProblemError;
 import org.washwright.rulebook.Editions;
 
 /** The proof check, for programs. */
-@Path("/api")
+@Path("/api/editions/{edition}/proof")
 @RolesAllowed(Roles.ANYONE)
 @Produces(MediaType.APPLICATION_JSON)
 @Tag(name = "Reasons")
@@ -33,35 +30,26 @@ class ProofApi {
     private static final int MOST = 1000;
 
     private final Caller caller;
-    private final Answers answers;
     private final Editions editions;
 
-    ProofApi(Caller caller, Answers answers, Editions editions) {
+    ProofApi(Caller caller, Editions editions) {
         this.caller = caller;
-        this.answers = answers;
         this.editions = editions;
     }
 
-    @GET
-    @Path("assessments/{id}/proof")
-    @Operation(summary = "Derives the answer anew from its request and names what does not follow")
-    @APIResponse(responseCode = "200", description = "Whether it holds, and every statement that does not.")
-    public Verdict kept(@PathParam("id") UUID id) {
-        KeptAnswer kept = answers.open(caller.workspaceId(), id);
-        return check(new ProofCheck(kept.edition()), kept.frozen().bytes());
-    }
-
     @POST
-    @Path("editions/{edition}/proof")
     @Consumes(MediaType.APPLICATION_JSON)
-    @Operation(summary = "The same for an answer that comes along; nothing is stored")
+    @Operation(
+            summary =
+                    "Derives an answer that comes along anew from its request and names what does not follow; nothing is stored")
     @APIResponse(responseCode = "200", description = "Whether it holds, and every statement that does not.")
     @APIResponse(responseCode = "422", description = "The body is no JSON object.")
     public Verdict sent(@PathParam("edition") UUID edition, byte[] answer) {
         return check(new ProofCheck(editions.content(caller.workspaceId(), edition)), answer);
     }
 
-    private static Verdict check(ProofCheck check, byte[] answer) {
+    /** Checks bytes; refused when they hold no JSON object. */
+    static Verdict check(ProofCheck check, byte[] answer) {
         try {
             return check.check(answer == null ? new byte[0] : answer, MOST);
         } catch (IOException e) {

@@ -22,8 +22,8 @@ import org.washwright.explain.why.Thing;
  */
 record ReasonDrawing(int width, int height, List<Box> boxes, List<String> lines, int left) {
 
-    private static final int BOX = 204;
-    private static final int GAP = 44;
+    private static final int BOX = 200;
+    private static final int GAP = 42;
     private static final int LINE = 17;
     private static final int HEAD = 22;
     private static final int SPACE = 14;

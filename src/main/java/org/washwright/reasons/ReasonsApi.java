@@ -19,6 +19,8 @@ import org.washwright.access.Caller;
 import org.washwright.access.Roles;
 import org.washwright.casework.Answers;
 import org.washwright.casework.KeptAnswer;
+import org.washwright.explain.proof.ProofCheck;
+import org.washwright.explain.proof.Verdict;
 import org.washwright.explain.why.NothingThere;
 import org.washwright.explain.why.Why;
 import org.washwright.explain.whynot.WhyNot;
@@ -97,5 +99,14 @@ class ReasonsApi {
                                 .map(whyNot::brief)
                                 .toList())
                 .build();
+    }
+
+    @GET
+    @Path("proof")
+    @Operation(summary = "Derives the answer anew from its request and names what does not follow")
+    @APIResponse(responseCode = "200", description = "Whether it holds, and every statement that does not.")
+    public Verdict proof(@PathParam("id") UUID id) {
+        KeptAnswer kept = answers.open(caller.workspaceId(), id);
+        return ProofApi.check(new ProofCheck(kept.edition()), kept.frozen().bytes());
     }
 }

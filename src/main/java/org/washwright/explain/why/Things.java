@@ -59,11 +59,12 @@ final class Things {
 
     private Thing statement(Pointer p) {
         if (p.is("headline")) {
-            List<String> on = new ArrayList<>(firings(answer.headline().firings()));
-            if (!answer.candidates().isEmpty()) {
-                on.add("/candidates/0/status");
-            } else {
+            // The rules that placed the stages stand under the status of the process whose line it tells.
+            List<String> on = new ArrayList<>();
+            if (answer.candidates().isEmpty()) {
                 each("/ruledOut", answer.ruledOut(), on);
+            } else {
+                on.add("/candidates/0/status");
             }
             return new Thing("headline", Kind.SAID, answer.headline().sentence(), "the first sentence", p.text(), on);
         }
