@@ -119,7 +119,7 @@ public final class Comparison {
         Optional<Rule> known = edition.rule(rule);
         return new Feedback.Reason(
                 rule,
-                known.map(Rule::title).orElse(rule),
+                known.map(r -> RuleName.of(edition, r)).orElse(rule),
                 text,
                 known.map(r -> r.basis().word()).orElse(""),
                 known.map(this::sources).orElse(List.of()),

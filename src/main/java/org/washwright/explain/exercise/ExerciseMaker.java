@@ -89,15 +89,15 @@ public final class ExerciseMaker {
         int wrong = Math.max(FEWEST_WRONG, choices.size());
         silent(truth.process()).stream()
                 .sorted(Comparator.comparing(r -> drawn(seed, truth.process(), r.id())))
-                .filter(r -> titles.add(r.title()))
+                .filter(r -> titles.add(RuleName.of(edition, r)))
                 .limit(wrong)
-                .forEach(r -> choices.add(new Choice(r.id(), r.title())));
+                .forEach(r -> choices.add(new Choice(r.id(), RuleName.of(edition, r))));
         choices.sort(Comparator.comparing(c -> drawn(seed, truth.process(), "order " + c.rule())));
         return choices;
     }
 
     private String title(String rule) {
-        return edition.rule(rule).map(Rule::title).orElse(rule);
+        return edition.rule(rule).map(r -> RuleName.of(edition, r)).orElse(rule);
     }
 
     /** Rules that say something of processes, could mean this one, and neither fired nor may fire. */

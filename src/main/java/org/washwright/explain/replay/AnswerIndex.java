@@ -68,9 +68,19 @@ final class AnswerIndex {
         return processes.getOrDefault(id, id);
     }
 
+    /** Title of a rule; that of its table for a row, which is told apart by what it says. */
     String ruleTitle(String rule) {
         Answer.Rule known = rules.get(rule);
-        return known == null ? rule : known.title();
+        return known == null ? rule : known.title().replace(": " + rule, "");
+    }
+
+    /** What a reader calls a kind of figure. */
+    String figureName(String kind) {
+        return answer.figures().stream()
+                .filter(k -> k.id().equals(kind))
+                .map(k -> k.label())
+                .findFirst()
+                .orElse(kind);
     }
 
     Optional<Answer.Candidate> candidate(String process) {

@@ -88,10 +88,10 @@ final class FiringSteps {
     }
 
     private Added finding(Answer.Finding x) {
-        List<String> names = x.targets().stream()
-                .filter(scope::process)
-                .map(index::processName)
-                .toList();
+        // In the story of one process its name need not be said again.
+        List<String> names = scope.isStory()
+                ? List.of()
+                : x.targets().stream().map(index::processName).toList();
         String of = names.size() > MOST_NAMED ? names.size() + " processes" : String.join(", ", names);
         String detail = x.detail().isEmpty() || of.isEmpty() ? x.detail() + of : of + ": " + x.detail();
         return new Added(x.verb(), "", detail, x.text());

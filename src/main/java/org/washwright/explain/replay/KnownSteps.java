@@ -99,7 +99,8 @@ final class KnownSteps {
         String source = first.origin().source();
         String says =
                 formula ? sentence(first.origin().detail()) + (source.isEmpty() ? "" : " Source: " + source + ".") : "";
-        String title = Titles.capital(first.label()) + (formula ? " is computed" : " is looked up");
+        String title =
+                Titles.capital(first.label().replace(" (computed)", "")) + (formula ? " is computed" : " is looked up");
         return step(id, Kind.COMPUTED, title, says, reads(inputs(values, a -> true), adds), adds);
     }
 

@@ -43,7 +43,7 @@ final class ResultSteps {
                 : Optional.of(step(
                         "windows/",
                         Kind.WINDOWS,
-                        "Its windows are closed",
+                        "Windows of " + candidate.name() + " are closed",
                         "Each is what the process allows and every limit leaves.",
                         reads,
                         adds));
@@ -54,8 +54,6 @@ final class ResultSteps {
         if (candidate.design().isEmpty()) {
             return Optional.empty();
         }
-        Map<String, String> labels = new LinkedHashMap<>();
-        index.answer().figures().forEach(k -> labels.put(k.id(), k.label()));
         List<Added> adds = new ArrayList<>();
         Map<String, Read> reads = new LinkedHashMap<>();
         for (Design.Figure f : candidate.design().get().figures()) {
@@ -63,7 +61,7 @@ final class ResultSteps {
                     ? ""
                     : ", stage " + f.stage() + " "
                             + candidate.stages().get(f.stage() - 1).name();
-            adds.add(new Added("figure", "", labels.getOrDefault(f.figure(), f.figure()) + stage, f.text()));
+            adds.add(new Added("figure", "", index.figureName(f.figure()) + stage, f.text()));
             f.inputs().stream()
                     .filter(i -> index.attribute(i).isPresent() || index.fact(i).isPresent())
                     .forEach(i -> reads.putIfAbsent(i, index.read(i)));
@@ -71,7 +69,7 @@ final class ResultSteps {
         return Optional.of(step(
                 "figures/",
                 Kind.FIGURES,
-                "It is sized and costed",
+                Titles.capital(candidate.name()) + " is sized and costed",
                 Titles.count(adds.size(), "figure", "figures")
                         + ", from the line, the task and the edition's assumptions.",
                 reads,
@@ -92,7 +90,7 @@ final class ResultSteps {
         return step(
                 "points/",
                 Kind.POINTS,
-                "It is given points",
+                Titles.capital(candidate.name()) + " is given points",
                 "Of what speaks for or against it, the strongest of each criterion counts.",
                 reads,
                 adds);
@@ -106,7 +104,9 @@ final class ResultSteps {
             reads.putIfAbsent(p.figure() + by, index.read(p.figure()));
         } else {
             String ref = "figures/" + candidate.process();
-            reads.putIfAbsent(ref + p.figure() + by, new Read(ref, p.text(), by, true));
+            String[] figure = p.figure().split("/");
+            String name = figure.length > 1 ? index.figureName(figure[1]) : p.text();
+            reads.putIfAbsent(ref + p.figure() + by, new Read(ref, name, by, true));
         }
     }
 

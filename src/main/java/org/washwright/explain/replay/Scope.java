@@ -32,6 +32,11 @@ final class Scope {
         return scope;
     }
 
+    /** True for the story of one process. */
+    boolean isStory() {
+        return !everything;
+    }
+
     boolean ref(String ref) {
         return everything || refs.contains(ref);
     }
