@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Replay and exercises as a trainer and a trainee meet them. */
 @Tag("browser")
 class TeachingBrowserIT {
+    private static final double PATIENCE = 180_000;
 
     @ParameterizedTest
     @ValueSource(ints = {1280, 390})
@@ -26,8 +27,9 @@ class TeachingBrowserIT {
             page.locator("input[type=file]").setInputFiles(Path.of("demo-data/tasks/bearing-rings.yaml"));
             button(page, "Bring it in").click();
             page.waitForURL(url -> url.matches(".*/tasks/[0-9a-f-]{36}"));
-            button(page, "Assess").first().click();
-            page.waitForURL(url -> url.contains("/assessments/"));
+            // The first answer of a service waits until the rules are compiled.
+            button(page, "Assess").first().click(new Locator.ClickOptions().setTimeout(PATIENCE));
+            page.waitForURL(url -> url.contains("/assessments/"), new Page.WaitForURLOptions().setTimeout(PATIENCE));
             String answer = page.url();
             page.locator(".answer-links a[href$='/replay']").click();
             page.waitForURL(url -> url.endsWith("/replay"));
