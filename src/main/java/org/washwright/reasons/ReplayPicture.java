@@ -30,7 +30,7 @@ record ReplayPicture(int width, int height, boolean labelled, List<Layer> layers
     private static final int GAP = 34;
 
     /** Width of a usual character of a title. */
-    private static final double CHARACTER = 6.4;
+    private static final double CHARACTER = 6.0;
 
     private static final int DOT = 9;
     private static final int PITCH = 12;

@@ -111,6 +111,18 @@ class ReplayCommandTest {
         assertTrue(feedback.get("firstRight").asBoolean());
     }
 
+    @Test
+    void the_prediction_in_the_docs_is_one_that_can_be_compared() throws IOException {
+        String docs = Files.readString(Path.of("docs/teaching.md"));
+        int start = docs.indexOf("```yaml\n") + "```yaml\n".length();
+        Path file = folder.resolve("documented.yaml");
+        Files.writeString(file, docs.substring(start, docs.indexOf("```", start)));
+        String[] two = {"--process", "mild-alkaline-ultrasonic", "--process", "acid-pickling"};
+        assertEquals(ExitCode.OK, run("exercise", with(two, "--predict", file.toString(), RINGS)), err);
+        assertTrue(out.startsWith("2 of 2 statuses, 1 of "), out);
+        assertTrue(out.lines().findFirst().orElse("").endsWith("; the first is right"), out);
+    }
+
     private static String[] with(String[] some, String... more) {
         List<String> all = new ArrayList<>(List.of(some));
         all.addAll(List.of(more));

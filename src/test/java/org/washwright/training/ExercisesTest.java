@@ -144,14 +144,18 @@ class ExercisesTest {
         });
         String headline = as("engineer").get("/api/assessments/" + assessment).path("headline.sentence");
         assertFalse(sentences.isEmpty());
+        assertTrue(page.contains("Judge 8 processes for this task"));
+        assertTrue(list.contains(id));
+        for (String seen : List.of(body, list)) {
+            assertFalse(seen.contains("\"status\"") || seen.contains("\"firings\""));
+        }
         for (String seen : List.of(body, list, page)) {
             assertFalse(seen.contains(assessment), "the answer is not even named");
-            assertFalse(seen.contains("\"status\"") || seen.contains("\"firings\""));
             assertFalse(seen.contains(headline));
             sentences.forEach(s -> assertFalse(seen.contains(s), s));
         }
         // On the page every process offers all three statuses alike, and none is chosen.
-        assertFalse(page.contains("checked"));
+        assertFalse(page.contains(" checked>"));
         as("apprentice")
                 .get("/api/exercises/" + id + "/tries")
                 .then()

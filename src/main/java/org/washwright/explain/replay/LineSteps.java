@@ -123,6 +123,10 @@ final class LineSteps {
                 reads.add(new Read("status/" + c.process(), c.name(), c.status(), true));
             }
         }
+        if (!process.isEmpty() && adds.isEmpty()) {
+            adds.add(new Added("place", "", index.processName(process), "no place: it is ruled out"));
+            reads.add(new Read("status/" + process, index.processName(process), "ruled out", true));
+        }
         String reason = index.answer()
                 .ranking()
                 .map(r -> r.reason())
