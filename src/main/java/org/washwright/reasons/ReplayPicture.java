@@ -63,7 +63,8 @@ record ReplayPicture(int width, int height, boolean labelled, List<Layer> layers
                 .distinct()
                 .sorted()
                 .toList();
-        int column = (width - GAP * (used.size() - 1)) / used.size();
+        // What leads back within the last layer needs room beside it too.
+        int column = (width - GAP * used.size()) / used.size();
         int[] filled = new int[TITLES.size()];
         Map<Integer, Mark> marks = new HashMap<>();
         for (int n = 1; n <= replay.size(); n++) {
