@@ -48,6 +48,8 @@ public final class CommandLineEntry {
                 .addSubcommand(new ProposeCases())
                 .addSubcommand(new CoverageCommand())
                 .addSubcommand(new GridCommand())
+                .addSubcommand(new ReplayCommand())
+                .addSubcommand(new ExerciseCommand())
                 .addSubcommand(new Template())
                 .setExecutionExceptionHandler((failure, line, parsed) -> {
                     line.getErr().println("washwright: internal error: " + failure);

@@ -52,7 +52,17 @@ final class Pages {
                 .addLocator(id -> located(id).map(Pages::location))
                 .addNamespaceResolver(NamespaceResolver.builder("inject")
                         .resolve(context -> context.getName().equals("caller")
-                                ? Map.of("signedIn", true, "name", "engineer", "formToken", "x", "mayWrite", true)
+                                ? Map.of(
+                                        "signedIn",
+                                        true,
+                                        "name",
+                                        "engineer",
+                                        "formToken",
+                                        "x",
+                                        "mayWrite",
+                                        true,
+                                        "mayTrain",
+                                        true)
                                 : null)
                         .build());
         methods()
