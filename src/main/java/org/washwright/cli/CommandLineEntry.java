@@ -39,6 +39,8 @@ public final class CommandLineEntry {
                 .addSubcommand(new ReportCommand())
                 .addSubcommand(new Bulk())
                 .addSubcommand(new PlantCommand())
+                .addSubcommand(new ChangesCommand())
+                .addSubcommand(new FindOutCommand())
                 .addSubcommand(new Check())
                 .addSubcommand(new Cases())
                 .addSubcommand(new Examine())
@@ -63,7 +65,7 @@ public final class CommandLineEntry {
             footer = {
                 "  0   done",
                 "  1   the task has no recommended process, some of many tasks were refused,",
-                "      a plant can't serve one of its tasks,",
+                "      a plant can't serve one of its tasks, no change that was looked for was found,",
                 "      or the edition has errors, a case that fails or a finding nobody accepted",
                 "  2   the command line is wrong",
                 "  3   a task, a plant, an input or an edition could not be read; the reasons are listed",

@@ -74,9 +74,16 @@ public record FindOut(
      * @param to what it turns out to be, in words
      * @param value as one would type it; empty for {@code close}
      * @param pointer where it is set
+     * @param steps the same as steps {@code POINTER=VALUE} of a task tried otherwise
      * @param elsewhere what becomes otherwise
      * @param decided processes that stood under conditions and are decided
      */
     public record Turn(
-            String way, String to, String value, String pointer, Difference elsewhere, List<String> decided) {}
+            String way,
+            String to,
+            String value,
+            String pointer,
+            List<String> steps,
+            Difference elsewhere,
+            List<String> decided) {}
 }

@@ -46,6 +46,7 @@ final class Questioning {
                         words.then(t.move()),
                         words.typed(t.move()),
                         t.move().place().pointer(),
+                        steps(t.move()),
                         Asking.difference(now, t, catalogue),
                         t.decided()))
                 .toList();
@@ -65,6 +66,15 @@ final class Questioning {
                 tried.contradictory().stream().map(words::then).toList(),
                 tried.left().stream().map(words::then).toList(),
                 text(tried, turns, worst, first, status));
+    }
+
+    /** Of a list that may hold more, one more entry is then all there is besides. */
+    private List<String> steps(Move move) {
+        List<String> out = new ArrayList<>(words.steps(move));
+        if (move.place() instanceof Place.More more) {
+            out.add("/" + more.list().key() + "/open=no");
+        }
+        return out;
     }
 
     /** The outcome that takes most from what stands now. */

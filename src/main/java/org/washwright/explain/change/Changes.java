@@ -44,6 +44,7 @@ public record Changes(
      * @param to what it becomes, in words
      * @param value the new value as one would type it; empty for {@code remove} and {@code close}
      * @param sentence the whole in a sentence
+     * @param steps the same as steps {@code POINTER=VALUE} of a task tried otherwise
      * @param effort what it asks of a plant, such as {@code LOT}
      * @param others other values there that reach the goal too; looked for where this is the only change
      */
@@ -55,6 +56,7 @@ public record Changes(
             String to,
             String value,
             String sentence,
+            List<String> steps,
             String effort,
             List<Other> others) {}
 

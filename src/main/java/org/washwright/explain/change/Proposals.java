@@ -74,6 +74,7 @@ final class Proposals {
                 words.then(move),
                 words.typed(move),
                 words.sentence(move),
+                words.steps(move),
                 move.effort().name(),
                 others.stream()
                         .map(o -> new Changes.Other(words.then(o), words.typed(o)))

@@ -61,12 +61,16 @@ final class Telling {
             int size = n;
             long of = proposals.stream().filter(p -> p.changes().size() == size).count();
             if (of > 0) {
-                counts.add(n == 1 ? of + (of == 1 ? " single change" : " single changes") : of + " " + sets(n, of));
+                counts.add((of == 1 ? "one" : String.valueOf(of)) + " " + sets(n, of));
             }
         }
-        String verdict = counts.isEmpty()
-                ? "No set of up to " + scope.most() + " changes that was tried " + wanted() + "."
-                : capital(joined(counts)) + " found, each of which alone " + wanted() + ".";
+        String verdict;
+        if (counts.isEmpty()) {
+            verdict = "No set of up to " + scope.most() + " changes that was tried " + wanted() + ".";
+        } else {
+            boolean one = proposals.size() == 1;
+            verdict = capital(joined(counts)) + (one ? " " + wanted() : " " + wantedOfEach()) + ".";
+        }
         List<String> text = new ArrayList<>();
         sizes.forEach(s -> text.add(said(s)));
         text.add(heldFast());
@@ -86,9 +90,21 @@ final class Telling {
         };
     }
 
+    private String wantedOfEach() {
+        return switch (goal.kind()) {
+            case BRING_IN -> "each bring in " + name;
+            case LET_STAND -> "each let " + name + " stand";
+            case PUT_FIRST -> "each put " + name + " first";
+            case DISPLACE_FIRST -> "each take the first place from " + name;
+        };
+    }
+
     private static String sets(int size, long count) {
-        String word = size == 2 ? "pair" : "set of three";
-        return count == 1 ? word : size == 2 ? "pairs" : "sets of three";
+        if (size == 1) {
+            return count == 1 ? "single change" : "single changes";
+        }
+        String word = count == 1 ? "pair" : "pairs";
+        return size == 2 ? word + " of changes" : (count == 1 ? "set" : "sets") + " of three changes";
     }
 
     private static String said(SetSearch.Size s) {

@@ -1,5 +1,7 @@
 package org.washwright.explain.vary;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import org.washwright.analysis.TaskEdit;
 import org.washwright.engine.Words;
@@ -108,6 +110,26 @@ public final class PlaceWords {
         return given.value() instanceof Value.OneOf o
                 ? String.join(" or ", o.terms())
                 : given.value().knowledge();
+    }
+
+    /** A change as steps {@code POINTER=VALUE}, in the form in which one tries a task otherwise. */
+    public List<String> steps(Move move) {
+        Place place = move.place();
+        if (place instanceof Place.Gone) {
+            return List.of(place.pointer() + "=remove");
+        }
+        if (place instanceof Place.Closed) {
+            return List.of(place.pointer() + "/open=no");
+        }
+        List<String> out = new ArrayList<>(List.of(place.pointer() + "=" + typed(move)));
+        if (place instanceof Place.More more) {
+            more.list().attributes().stream()
+                    .skip(1)
+                    .filter(a -> !a.computed())
+                    .forEach(a -> out.add("/" + more.list().key() + "/" + more.index() + "/" + a.name() + "="
+                            + Value.NOT_APPLICABLE.knowledge()));
+        }
+        return out;
     }
 
     /** A change in one sentence. */

@@ -56,7 +56,7 @@ final class Promises {
             Changes.Change c, Changes changes, CleaningTask task, Assessor assessor, List<String> broken) {
         for (Changes.Other o : c.others()) {
             Changes.Change other = new Changes.Change(
-                    c.way(), c.pointer(), c.what(), c.from(), o.to(), o.value(), "", c.effort(), List.of());
+                    c.way(), c.pointer(), c.what(), c.from(), o.to(), o.value(), "", List.of(), c.effort(), List.of());
             if (!isReached(changes, answer(task, List.of(other), assessor))) {
                 broken.add("the other value does not reach the goal: " + other);
             }
