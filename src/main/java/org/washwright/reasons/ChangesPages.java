@@ -52,28 +52,32 @@ class ChangesPages {
             @Context UriInfo uri) {
         KeptAnswer kept = answers.open(caller.workspaceId(), task, id);
         ChangesForm form = ChangesForm.of(kept.answer(), goal, process, free);
-        String here = kept.url() + "/changes?"
+        String address = kept.url() + "/changes?"
                 + Optional.ofNullable(uri.getRequestUri().getRawQuery()).orElse("");
         if (goal.isEmpty()) {
-            return Response.ok(page(kept, form, List.of(), Optional.empty(), here))
+            return Response.ok(page(kept, form, List.of(), Optional.empty(), address))
                     .build();
         }
         try {
             ChangesQuery query = ChangesQuery.read(goal, process, free, 3, kept.edition());
             Work<Changes> work = searches.changes(caller.workspaceId(), kept, query.goal(), query.scope());
-            return Response.ok(page(kept, form, List.of(), Optional.of(work), here))
+            return Response.ok(page(kept, form, List.of(), Optional.of(work), address))
                     .build();
         } catch (Invalid wrong) {
             return Response.status(UNPROCESSABLE)
-                    .entity(page(kept, form, wrong.errors(), Optional.empty(), here))
+                    .entity(page(kept, form, wrong.errors(), Optional.empty(), address))
                     .build();
         }
     }
 
     private static TemplateInstance page(
-            KeptAnswer kept, ChangesForm form, List<ProblemError> errors, Optional<Work<Changes>> work, String here) {
+            KeptAnswer kept,
+            ChangesForm form,
+            List<ProblemError> errors,
+            Optional<Work<Changes>> work,
+            String address) {
         Optional<ChangesView> view = work.flatMap(Work::result).map(c -> ChangesView.of(c, kept.url()));
-        return Templates.changes(kept, form, errors, work, view, here);
+        return Templates.changes(kept, form, errors, work, view, address);
     }
 
     @CheckedTemplate(basePath = "reasons")
@@ -84,6 +88,6 @@ class ChangesPages {
                 List<ProblemError> errors,
                 Optional<Work<Changes>> work,
                 Optional<ChangesView> view,
-                String here);
+                String address);
     }
 }

@@ -123,7 +123,7 @@ record ChangesView(Changes found, List<Rung> ladder, List<Step> steps, List<Row>
 
     private static Row row(Changes.Size s) {
         return new Row(
-                s.changes() == 1 ? "one change" : s.changes() == 2 ? "two changes" : s.changes() + " changes",
+                List.of("one change", "two changes", "three changes").get(s.changes() - 1),
                 Quantities.number(s.sets(), WHOLE),
                 Quantities.number(s.passedOver(), WHOLE),
                 Quantities.number(s.tried(), WHOLE),

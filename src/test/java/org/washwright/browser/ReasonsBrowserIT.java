@@ -21,6 +21,7 @@ class ReasonsBrowserIT {
             Page page = session.page();
             // The first answer of a run compiles the rules.
             page.setDefaultNavigationTimeout(FIRST_ANSWER);
+            page.setDefaultTimeout(FIRST_ANSWER);
             page.navigate("/tasks");
             page.getByLabel("Task, or a table of tasks").setInputFiles(Path.of("demo-data/tasks/steel-clips.yaml"));
             button(page, "Bring it in");

@@ -33,7 +33,8 @@ class DemoChangesIT {
                         new Goal(Goal.Kind.byWord(goal).orElseThrow(), process),
                         ChangeFinder.Scope.USUAL,
                         n -> {});
-        System.out.println(name + " " + goal + " " + process + ": " + changes.search().evaluations() + " evaluations, "
+        System.out.println(name + " " + goal + " " + process + ": "
+                + changes.search().evaluations() + " evaluations, "
                 + changes.proposals().size() + " sets; " + changes.search().text());
         assertTrue(changes.search().evaluations() <= ChangeFinder.MOST_EVALUATIONS);
         for (Changes.Size s : changes.search().sizes()) {
