@@ -49,6 +49,7 @@ public final class Bench {
                 case "memory" -> memory();
                 case "editions" -> editions();
                 case "lines" -> lines();
+                case "search" -> search();
                 default -> throw new IllegalArgumentException("no part of the benchmark: " + part);
             }
         }
@@ -163,6 +164,20 @@ public final class Bench {
                     engine, r[0], r[1], r[2], r[3], r[4], (r[3] + r[4]) / (r[1] + r[2]), r[5]);
         }
         print("");
+    }
+
+    /** What one evaluation of a search for changes costs, as a share of a whole answer, on the demo tasks by the starter rulebook. */
+    private static void search() throws IOException, InterruptedException {
+        String tasks = System.getProperty("bench.tasks", "demo-data/tasks");
+        double[] r = median(SearchCost.class, List.of("rules/starter", tasks), TURNS);
+        print("## Searching, µs of processor time an evaluation\n");
+        print("| evaluation | µs | ÷ whole answer |");
+        print("|---|---|---|");
+        print("| a task as it stands, statuses | %.0f | %.2f |", r[0], r[0] / r[4]);
+        print("| a task as it stands, with its order | %.0f | %.2f |", r[1], r[1] / r[4]);
+        print("| nothing known of what may change, statuses | %.0f | %.2f |", r[2], r[2] / r[4]);
+        print("| a whole search for one and two changes, by evaluation | %.0f | %.2f |", r[3], r[3] / r[4]);
+        print("| whole answer | %.0f | 1 |%n", r[4]);
     }
 
     private static void memory() throws IOException, InterruptedException {

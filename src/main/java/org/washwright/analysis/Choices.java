@@ -21,7 +21,7 @@ import org.washwright.task.Given;
 import org.washwright.task.Value;
 
 /** Values worth trying for an attribute: every term, and of numbers those at and around what rules ask for. */
-final class Choices {
+public final class Choices {
 
     private static final List<String> SIZE_CLASSES =
             List.of("B", "C", "D", "E", "F", "G", "H", "I", "J", "K", "L", "M", "N");
@@ -36,10 +36,16 @@ final class Choices {
     /** Steps from a usual value of a scale. */
     private static final double[] STEPS = {0, -5, 10, -20, 40, -60, 120, 400, -400};
 
+    /** How far beyond the last threshold of a scale one tries, in its unit, and into how many parts a larger number is cut. */
+    private static final double BEYOND_SCALE = 10;
+
+    private static final double BEYOND_DAYS = 365;
+
     private final Edition edition;
     private final Map<String, TreeSet<Double>> thresholds = new TreeMap<>();
 
-    Choices(Edition edition) {
+    /** Choices by the rules of an edition. */
+    public Choices(Edition edition) {
         this.edition = edition;
         edition.rules()
                 .forEach(r -> r.patterns()
@@ -56,7 +62,7 @@ final class Choices {
     }
 
     /** Values for a place in a task, the most telling first. */
-    List<Given> of(TaskEdit edit) {
+    public List<Given> of(TaskEdit edit) {
         Attribute attribute = edit.attribute();
         List<Given> out = new ArrayList<>();
         if (attribute.type() instanceof FieldType.TermType t) {
@@ -74,6 +80,50 @@ final class Choices {
         return out;
     }
 
+    /**
+     * Numbers that rules tell apart at a place, in SI and rising: one between each two neighbouring thresholds and one beyond
+     * each end, as one would write them. Empty when no rule compares that attribute itself with a number.
+     */
+    public List<Double> between(TaskEdit edit) {
+        if (!(edit.attribute().type() instanceof FieldType.NumberType n)) {
+            return List.of();
+        }
+        List<Double> tested = List.copyOf(thresholds.getOrDefault(key(edit), new TreeSet<>()));
+        Set<Double> out = new TreeSet<>();
+        for (int i = 0; i < tested.size(); i++) {
+            double here = tested.get(i);
+            if (i == 0) {
+                out.add(beyond(here, n.dimension(), -1));
+            }
+            out.add(
+                    i + 1 < tested.size()
+                            ? middle(here, tested.get(i + 1), n.dimension())
+                            : beyond(here, n.dimension(), 1));
+        }
+        out.removeIf(v -> !writable(v, n.dimension()));
+        return List.copyOf(out);
+    }
+
+    /** The number between two others with as few figures as tell it from both. */
+    private static double middle(double low, double high, Dimension dimension) {
+        double rough = snapped((low + high) / 2, dimension);
+        return low < rough && rough < high ? rough : (low + high) / 2;
+    }
+
+    private static double beyond(double si, Dimension dimension, int direction) {
+        if (dimension == Dimension.DATE) {
+            return si + direction * BEYOND_DAYS;
+        }
+        double amount = Quantities.fromSi(si, dimension.defaultUnit(), dimension);
+        boolean scale = amount <= 0 || Quantities.lowest(dimension) != 0;
+        double step = Math.max(BEYOND_SCALE, Math.abs(amount) / BEYOND_SCALE);
+        return toSi(scale ? amount + direction * step : direction > 0 ? amount * 2 : amount / 2, dimension);
+    }
+
+    private static boolean writable(double si, Dimension dimension) {
+        return si >= Quantities.lowest(dimension) && !(dimension == Dimension.TEMPERATURE && si < 0);
+    }
+
     private static List<String> codes(FieldType type) {
         if (!(type instanceof FieldType.CodeType code)) {
             return List.of();
@@ -85,12 +135,15 @@ final class Choices {
         };
     }
 
-    private Set<Double> numbers(TaskEdit edit, Dimension dimension) {
-        Map<Double, Boolean> out = new LinkedHashMap<>();
-        String key = edit.group()
+    private static String key(TaskEdit edit) {
+        return edit.group()
                 .map(g -> g.factType() + "/" + edit.attribute().name())
                 .orElse(FactTypes.declared(edit.attribute().name()) + "/value");
-        for (double t : thresholds.getOrDefault(key, new TreeSet<>())) {
+    }
+
+    private Set<Double> numbers(TaskEdit edit, Dimension dimension) {
+        Map<Double, Boolean> out = new LinkedHashMap<>();
+        for (double t : thresholds.getOrDefault(key(edit), new TreeSet<>())) {
             out.put(t, true);
             out.put(beside(t, dimension, 1), true);
             out.put(beside(t, dimension, -1), true);
@@ -101,7 +154,7 @@ final class Choices {
         for (int i = 0; i < FACTORS.length; i++) {
             out.put(fromZero ? usual * FACTORS[i] : unit + STEPS[i], true);
         }
-        out.keySet().removeIf(v -> v < Quantities.lowest(dimension) || dimension == Dimension.TEMPERATURE && v < 0);
+        out.keySet().removeIf(v -> !writable(v, dimension));
         // Only what can be written and read back is worth trying.
         Set<Double> written = new java.util.LinkedHashSet<>();
         out.keySet().forEach(v -> written.add(snapped(v, dimension)));

@@ -19,12 +19,12 @@ import org.washwright.task.Group;
  * @param index which entry of a list, 0 for single groups
  * @param attribute the attribute
  */
-record TaskEdit(Optional<Group> group, int index, Attribute attribute) {
+public record TaskEdit(Optional<Group> group, int index, Attribute attribute) {
 
     private static final String DECLARED = "attributes/";
 
     /** The place that a reference such as {@code materials/0/hardness} names; empty when nobody can type there. */
-    static Optional<TaskEdit> of(String ref, Edition edition) {
+    public static Optional<TaskEdit> of(String ref, Edition edition) {
         if (ref.startsWith(DECLARED)) {
             String id = ref.substring(DECLARED.length(), ref.lastIndexOf('/'));
             return Optional.ofNullable(edition.catalogue().attributes().get(id))
@@ -43,7 +43,7 @@ record TaskEdit(Optional<Group> group, int index, Attribute attribute) {
     }
 
     /** Every attribute given in a task. */
-    static List<TaskEdit> given(CleaningTask task, Edition edition) {
+    public static List<TaskEdit> given(CleaningTask task, Edition edition) {
         List<TaskEdit> out = new ArrayList<>();
         task.lists().forEach((group, entries) -> {
             for (int i = 0; i < entries.entries().size(); i++) {
@@ -61,7 +61,7 @@ record TaskEdit(Optional<Group> group, int index, Attribute attribute) {
     }
 
     /** What the task says there. */
-    Optional<Given> in(CleaningTask task) {
+    public Optional<Given> in(CleaningTask task) {
         if (group.isEmpty()) {
             return Optional.ofNullable(task.declared().get(attribute.name()));
         }
@@ -72,7 +72,7 @@ record TaskEdit(Optional<Group> group, int index, Attribute attribute) {
     }
 
     /** The task with another value there. */
-    CleaningTask set(CleaningTask task, Given given) {
+    public CleaningTask set(CleaningTask task, Given given) {
         if (group.isEmpty()) {
             Map<String, Given> declared = new TreeMap<>(task.declared());
             declared.put(attribute.name(), given);
@@ -91,7 +91,7 @@ record TaskEdit(Optional<Group> group, int index, Attribute attribute) {
     }
 
     /** JSON pointer of the place. */
-    String pointer() {
+    public String pointer() {
         return group.map(g -> "/" + g.key() + (g.isList() ? "/" + index : "") + "/" + attribute.name())
                 .orElse("/" + DECLARED + attribute.name());
     }

@@ -52,6 +52,15 @@ public final class Assessor {
         return new Assessment(edition, builder, taskRules, lineRules, task, wishes).outcome();
     }
 
+    /**
+     * What stands of a task and in which order, graded but not worded: for whoever asks many tasks who is first.
+     *
+     * @throws RefusedTask as {@link #assess}
+     */
+    public Standing standing(CleaningTask task, Wishes wishes) {
+        return Standing.of(designs(task, wishes));
+    }
+
     /** Lines sized and graded, before anything is worded; for those who measure what that costs. */
     Assessment.Designs designs(CleaningTask task, Wishes wishes) {
         return new Assessment(edition, builder, taskRules, lineRules, task, wishes).designs();

@@ -50,4 +50,9 @@ public record Outcome(Edition edition, FactBase facts, List<Firing> firings, Lis
     public List<Answer.Question> questions() {
         return new Questions(edition, facts, firings).of(standing());
     }
+
+    /** How one asks for what a reference names: an attribute of a fact, or the key of a list that may hold more. */
+    public String question(String ref) {
+        return new Questions(edition, facts, firings).question(ref);
+    }
 }

@@ -167,7 +167,8 @@ final class Questions {
         return refs.isEmpty() && open && own.size() == 1 ? List.of(group.key()) : refs;
     }
 
-    private String question(String ref) {
+    /** How one asks for what a reference names. */
+    String question(String ref) {
         Optional<Group> open = Group.byKey(ref);
         if (open.isPresent() && open.get().isList()) {
             boolean none = facts.all().stream()

@@ -42,6 +42,8 @@ public final class CommandLineEntry {
                 .addSubcommand(new ReportCommand())
                 .addSubcommand(new Bulk())
                 .addSubcommand(new PlantCommand())
+                .addSubcommand(new ChangesCommand())
+                .addSubcommand(new FindOutCommand())
                 .addSubcommand(new Check())
                 .addSubcommand(new Cases())
                 .addSubcommand(new Examine())
@@ -68,7 +70,7 @@ public final class CommandLineEntry {
             footer = {
                 "  0   done",
                 "  1   the task has no recommended process, some of many tasks were refused,",
-                "      a plant can't serve one of its tasks,",
+                "      a plant can't serve one of its tasks, no change that was looked for was found,",
                 "      or the edition has errors, a case that fails or a finding nobody accepted,",
                 "      or an answer does not follow from its request",
                 "  2   the command line is wrong",

@@ -6,10 +6,11 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /** The last few things used, by key; what was not used longest goes first. */
-final class Recent<V> {
+public final class Recent<V> {
     private final Map<String, V> kept;
 
-    Recent(int most) {
+    /** Keeps the last so many. */
+    public Recent(int most) {
         kept = new LinkedHashMap<>(16, 0.75f, true) {
             private static final long serialVersionUID = 1L;
 
@@ -21,7 +22,7 @@ final class Recent<V> {
     }
 
     /** The thing under a key, made when it is not there; making must be quick, as all others wait. */
-    synchronized V get(String key, Function<String, V> maker) {
+    public synchronized V get(String key, Function<String, V> maker) {
         V found = kept.get(key);
         if (found == null) {
             found = maker.apply(key);
@@ -30,7 +31,8 @@ final class Recent<V> {
         return found;
     }
 
-    synchronized Optional<V> find(String key) {
+    /** The thing under a key, if it is still there. */
+    public synchronized Optional<V> find(String key) {
         return Optional.ofNullable(kept.get(key));
     }
 
