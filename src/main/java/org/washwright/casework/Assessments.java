@@ -13,6 +13,7 @@ import org.washwright.access.Person;
 import org.washwright.assessment.FrozenAnswer;
 import org.washwright.assessment.RefusedTask;
 import org.washwright.assessment.Wishes;
+import org.washwright.problem.Conflict;
 import org.washwright.problem.Invalid;
 import org.washwright.problem.NotFound;
 import org.washwright.problem.ProblemErrors;
@@ -42,12 +43,29 @@ class Assessments {
 
     /** Answers a kept task as it stands now, and keeps the answer. */
     AssessmentView assess(UUID workspace, Person by, UUID taskId, Wishes wishes) {
+        return assess(workspace, by, taskId, editions.requireCurrent(workspace).id(), wishes);
+    }
+
+    /** The same by any released edition, so that editions can be compared. */
+    AssessmentView assess(UUID workspace, Person by, UUID taskId, UUID editionId, Wishes wishes) {
         TaskView task = tasks.view(workspace, taskId);
-        EditionView edition = editions.requireCurrent(workspace);
+        EditionView edition = editions.view(workspace, editionId);
+        requireReleased(edition);
         GivenTask given = GivenTask.read(tasks.document(workspace, taskId), editions.content(workspace, edition.id()));
         FrozenAnswer frozen = answer(workspace, edition, given.task(), wishes);
+        return keep(workspace, task, edition.id(), frozen, by);
+    }
+
+    private static void requireReleased(EditionView edition) {
+        if (!edition.isReleased()) {
+            throw new Conflict("Only a released edition answers tasks; this one is a draft.");
+        }
+    }
+
+    /** Keeps an answer to a task as it stands now. */
+    AssessmentView keep(UUID workspace, TaskView task, UUID edition, FrozenAnswer frozen, Person by) {
         return keep(new StoredAssessment(
-                workspace, task, edition.id(), frozen, by, clock.instant().truncatedTo(ChronoUnit.MICROS)));
+                workspace, task, edition, frozen, by, clock.instant().truncatedTo(ChronoUnit.MICROS)));
     }
 
     /** Answers a task without keeping anything. */
