@@ -52,6 +52,10 @@ import org.washwright.problem.ProblemErrors;
 class WhatIfPages {
     private static final int UNPROCESSABLE = 422;
     private static final int TITLE_MOST = 200;
+
+    /** Longest address of a page with its changes that every server and browser on the way takes. */
+    private static final int LONGEST_LINK = 2_000;
+
     private static final String SUFFIX = ", variant: ";
 
     private final Caller caller;
@@ -156,11 +160,13 @@ class WhatIfPages {
         return title.length() > TITLE_MOST ? title.substring(0, TITLE_MOST) : title;
     }
 
-    static String link(KeptAnswer kept, List<Change> changes) {
-        return kept.url() + "/what-if"
+    /** The address of these changes; empty when it would be too long. */
+    private static String link(KeptAnswer kept, List<Change> changes) {
+        String link = kept.url() + "/what-if"
                 + changes.stream()
                         .map(c -> ChangeDesk.SET + "=" + URLEncoder.encode(c.text(), StandardCharsets.UTF_8))
                         .collect(Collectors.joining("&", changes.isEmpty() ? "" : "?", ""));
+        return link.length() > LONGEST_LINK ? "" : link;
     }
 
     /** What the pressed button asks for: one more attribute, one less, or to see what moves. */
@@ -182,9 +188,13 @@ class WhatIfPages {
         Diagnostics diagnostics = new Diagnostics();
         List<Change> changes = desk.changes(kept, fields, diagnostics);
         TaskChanges.apply(kept.asked().task(), changes, kept.edition(), diagnostics);
-        return diagnostics.hasErrors()
-                ? form(kept, fields, diagnostics.all(), List.of(), UNPROCESSABLE)
-                : Response.seeOther(URI.create(link(kept, changes))).build();
+        if (diagnostics.hasErrors()) {
+            return form(kept, fields, diagnostics.all(), List.of(), UNPROCESSABLE);
+        }
+        String link = link(kept, changes);
+        return link.isEmpty()
+                ? tried(kept, changes, diagnostics, List.of(), Optional.empty())
+                : Response.seeOther(URI.create(link)).build();
     }
 
     private static String first(MultivaluedMap<String, String> posted, String name) {

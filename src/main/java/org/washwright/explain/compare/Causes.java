@@ -52,7 +52,8 @@ final class Causes {
         Map<String, Cause> out = new LinkedHashMap<>();
         for (int n : firings) {
             String rule = index.firing(n).rule();
-            out.putIfAbsent(rule, new Cause(RULE, rule, title(index, rule), side, n, ""));
+            String open = index.firing(n).certain() ? "" : "not decided";
+            out.putIfAbsent(rule, new Cause(RULE, rule, title(index, rule), side, n, open));
         }
         return List.copyOf(out.values());
     }

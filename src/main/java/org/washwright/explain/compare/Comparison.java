@@ -100,7 +100,7 @@ public record Comparison(
      * @param name what a reader calls it
      * @param side {@code before} or {@code after} when it holds in that answer alone, {@code both} otherwise
      * @param firing number of the firing in that answer (in the later one for {@code both}); 0 when it is none
-     * @param detail values before and after, where there are some
+     * @param detail values before and after, where there are some; of a rule that it is not decided, where it is not
      */
     public record Cause(String kind, String id, String name, String side, int firing, String detail) {}
 

@@ -146,7 +146,7 @@ final class Points {
         int n = b.or(() -> a).orElseThrow().firing();
         Cause cause = causes.of(b.isPresent() ? Causes.AFTER : Causes.BEFORE, List.of(n))
                 .get(0);
-        return new Cause(cause.kind(), cause.id(), cause.name(), side, n, "");
+        return new Cause(cause.kind(), cause.id(), cause.name(), side, n, cause.detail());
     }
 
     private Cause figure(
