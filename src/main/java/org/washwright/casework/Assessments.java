@@ -13,7 +13,6 @@ import org.washwright.access.Person;
 import org.washwright.assessment.FrozenAnswer;
 import org.washwright.assessment.RefusedTask;
 import org.washwright.assessment.Wishes;
-import org.washwright.problem.Conflict;
 import org.washwright.problem.Invalid;
 import org.washwright.problem.NotFound;
 import org.washwright.problem.ProblemErrors;
@@ -50,16 +49,9 @@ class Assessments {
     AssessmentView assess(UUID workspace, Person by, UUID taskId, UUID editionId, Wishes wishes) {
         TaskView task = tasks.view(workspace, taskId);
         EditionView edition = editions.view(workspace, editionId);
-        requireReleased(edition);
         GivenTask given = GivenTask.read(tasks.document(workspace, taskId), editions.content(workspace, edition.id()));
         FrozenAnswer frozen = answer(workspace, edition, given.task(), wishes);
         return keep(workspace, task, edition.id(), frozen, by);
-    }
-
-    private static void requireReleased(EditionView edition) {
-        if (!edition.isReleased()) {
-            throw new Conflict("Only a released edition answers tasks; this one is a draft.");
-        }
     }
 
     /** Keeps an answer to a task as it stands now. */

@@ -54,7 +54,14 @@ class TasksApi {
     }
 
     /** A task with its document in plain JSON. */
-    record TaskEnvelope(UUID id, String title, TaskView.Act created, TaskView.Act changed, int version, Object task) {}
+    record TaskEnvelope(
+            UUID id,
+            String title,
+            TaskView.Act created,
+            TaskView.Act changed,
+            int version,
+            Optional<UUID> variantOf,
+            Object task) {}
 
     @GET
     @Operation(summary = "Cleaning tasks of the workspace, changed last first")
@@ -148,7 +155,8 @@ class TasksApi {
 
     private TaskEnvelope envelope(TaskView task) {
         Object document = GivenTask.plain(GivenTask.nodes(tasks.document(caller.workspaceId(), task.id())));
-        return new TaskEnvelope(task.id(), task.title(), task.created(), task.changed(), task.version(), document);
+        return new TaskEnvelope(
+                task.id(), task.title(), task.created(), task.changed(), task.version(), task.variantOf(), document);
     }
 
     private Edition vocabulary() {

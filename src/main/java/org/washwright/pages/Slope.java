@@ -35,14 +35,13 @@ public record Slope(List<Row> left, List<Row> right, List<Line> lines, int heigh
     public record Row(int place, String process, String name, String status) {}
 
     /**
-     * One process.
+     * One process, or several between the same rows.
      *
      * @param kind {@code up}, {@code down}, {@code level}, {@code in} or {@code out}
-     * @param name what a reader calls it
      * @param from height at the left
      * @param to height at the right
      */
-    public record Line(String kind, String name, int from, int to) {}
+    public record Line(String kind, int from, int to) {}
 
     /** The drawing for two answers. */
     public static Slope of(Answer before, Answer after) {
@@ -51,19 +50,18 @@ public record Slope(List<Row> left, List<Row> right, List<Line> lines, int heigh
         boolean more = old.size() > MOST || now.size() > MOST;
         int ranked = Math.min(MOST, Math.max(old.size(), now.size()));
         int rows = ranked + (more ? 1 : 0) + 1;
-        Map<String, String> names = new LinkedHashMap<>();
-        after.candidates().forEach(c -> names.put(c.process(), c.name()));
-        before.candidates().forEach(c -> names.putIfAbsent(c.process(), c.name()));
-        List<Line> lines = new ArrayList<>();
-        Set<String> all = new LinkedHashSet<>(names.keySet());
+        Set<Line> lines = new LinkedHashSet<>();
+        Set<String> all = new LinkedHashSet<>(now.keySet());
+        all.addAll(old.keySet());
         for (String id : all) {
             int was = old.getOrDefault(id, 0);
             int is = now.getOrDefault(id, 0);
-            if (was > MOST && is > MOST || was > MOST && is == 0 || is > MOST && was == 0) {
+            if (was > MOST && is > MOST) {
                 continue;
             }
             String kind = was == 0 ? "in" : is == 0 ? "out" : is < was ? "up" : is > was ? "down" : "level";
-            lines.add(new Line(kind, names.get(id), height(was, ranked, rows), height(is, ranked, rows)));
+            // Of several that go the same way between rows that hold many, one line is enough.
+            lines.add(new Line(kind, height(was, ranked, rows), height(is, ranked, rows)));
         }
         return new Slope(side(before, ranked, more), side(after, ranked, more), List.copyOf(lines), rows * ROW);
     }

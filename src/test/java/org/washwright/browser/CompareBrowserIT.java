@@ -66,9 +66,7 @@ class CompareBrowserIT {
     }
 
     private static void link(Page page, String name) {
-        page.getByRole(
-                        AriaRole.LINK,
-                        new Page.GetByRoleOptions().setName(name).setExact(true))
+        page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName(name).setExact(true))
                 .click();
     }
 
