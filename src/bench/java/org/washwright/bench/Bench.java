@@ -50,6 +50,7 @@ public final class Bench {
                 case "editions" -> editions();
                 case "lines" -> lines();
                 case "search" -> search();
+                case "what-if" -> whatIf();
                 default -> throw new IllegalArgumentException("no part of the benchmark: " + part);
             }
         }
@@ -109,6 +110,17 @@ public final class Bench {
             double compiled = whole.get("end to end, compiled")[0];
             print("| %d | %.0f | %.0f | %.2f |", rules, indexed, compiled, compiled / indexed);
         }
+        print("");
+    }
+
+    /** What a change costs beside an answer; the answer to the task itself is kept and only read again. */
+    private static void whatIf() throws IOException, InterruptedException {
+        print("## A what-if against one assessment, demo tasks by the starter rulebook\n");
+        Map<String, double[]> results = rates(List.of("one assessment", "what-if"), 0, 1);
+        double base = results.get("one assessment")[0];
+        print("| what | µs a task | times one assessment |");
+        print("|---|---|---|");
+        results.forEach((n, r) -> print("| %s | %.0f | %.2f |", n, r[0], r[0] / base));
         print("");
     }
 

@@ -5,15 +5,21 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.washwright.assessment.Asked;
 import org.washwright.assessment.Assessor;
 import org.washwright.assessment.FrozenAnswer;
 import org.washwright.document.Diagnostics;
+import org.washwright.document.Hashes;
+import org.washwright.document.Place;
 import org.washwright.drools.Variants;
 import org.washwright.engine.Fact;
 import org.washwright.engine.Inference;
 import org.washwright.engine.InferenceFactory;
 import org.washwright.engine.ReferenceInterpreter;
 import org.washwright.engine.sweep.SweepInference;
+import org.washwright.explain.compare.Change;
+import org.washwright.explain.compare.Comparing;
+import org.washwright.explain.compare.TaskChanges;
 import org.washwright.task.TaskReader;
 import org.washwright.generate.Starter;
 import org.washwright.rule.Edition;
@@ -44,6 +50,8 @@ final class Contenders {
         MAKERS.put("end to end, indexed", s -> whole(s, SweepInference.factory()));
         MAKERS.put("end to end, compiled", s -> whole(s, Variants.kept()));
         MAKERS.put("freezing alone", Contenders::freezing);
+        MAKERS.put("one assessment", s -> asked(false));
+        MAKERS.put("what-if", s -> asked(true));
     }
 
     private Contenders() {}
@@ -62,6 +70,33 @@ final class Contenders {
                         .toList()
                 : synthetic.facts(edition);
         return n -> inference.run(facts.get(n % facts.size())).matches().size();
+    }
+
+    /** An answer to a task that was read, or what a change of it would move, the answer to the task itself being kept. */
+    private static Contender asked(boolean changed) {
+        Assessor assessor = Starter.swept();
+        Edition edition = Starter.edition();
+        List<CleaningTask> tasks = List.copyOf(Starter.demoTasks().values());
+        List<byte[]> kept = changed
+                ? tasks.stream().map(t -> assessor.assess(t, Starter.WISHES).bytes()).toList()
+                : List.of();
+        List<Change> changes = List.of(Change.of("/following/operation", "painting", Place.ofFile("-")));
+        return n -> {
+            int i = n % tasks.size();
+            if (!changed) {
+                return assessor.assess(tasks.get(i), Starter.WISHES).answer().firings().size();
+            }
+            try {
+                FrozenAnswer before = FrozenAnswer.read(kept.get(i));
+                Asked asked = Asked.of(before.answer().request(), edition.catalogue());
+                CleaningTask other = TaskChanges.apply(asked.task(), changes, edition, new Diagnostics())
+                        .orElseThrow();
+                FrozenAnswer after = assessor.assess(other, asked.wishes());
+                return Hashes.canonical(Comparing.of(before, after)).length;
+            } catch (java.io.IOException e) {
+                throw new java.io.UncheckedIOException(e);
+            }
+        };
     }
 
     private static Contender whole(Synthetic synthetic, InferenceFactory factory) {

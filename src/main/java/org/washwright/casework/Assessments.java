@@ -42,12 +42,22 @@ class Assessments {
 
     /** Answers a kept task as it stands now, and keeps the answer. */
     AssessmentView assess(UUID workspace, Person by, UUID taskId, Wishes wishes) {
+        return assess(workspace, by, taskId, editions.requireCurrent(workspace).id(), wishes);
+    }
+
+    /** The same by any released edition, so that editions can be compared. */
+    AssessmentView assess(UUID workspace, Person by, UUID taskId, UUID editionId, Wishes wishes) {
         TaskView task = tasks.view(workspace, taskId);
-        EditionView edition = editions.requireCurrent(workspace);
+        EditionView edition = editions.view(workspace, editionId);
         GivenTask given = GivenTask.read(tasks.document(workspace, taskId), editions.content(workspace, edition.id()));
         FrozenAnswer frozen = answer(workspace, edition, given.task(), wishes);
+        return keep(workspace, task, edition.id(), frozen, by);
+    }
+
+    /** Keeps an answer to a task as it stands now. */
+    AssessmentView keep(UUID workspace, TaskView task, UUID edition, FrozenAnswer frozen, Person by) {
         return keep(new StoredAssessment(
-                workspace, task, edition.id(), frozen, by, clock.instant().truncatedTo(ChronoUnit.MICROS)));
+                workspace, task, edition, frozen, by, clock.instant().truncatedTo(ChronoUnit.MICROS)));
     }
 
     /** Answers a task without keeping anything. */

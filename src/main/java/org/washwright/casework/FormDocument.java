@@ -93,7 +93,7 @@ final class FormDocument {
         return entry;
     }
 
-    private static Optional<Object> value(FormFields fields, String name, FieldType type) {
+    static Optional<Object> value(FormFields fields, String name, FieldType type) {
         Optional<Object> typed = typed(fields, name, type);
         String tree = fields.first(name + ".tree");
         if (tree.isEmpty()) {

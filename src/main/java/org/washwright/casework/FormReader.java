@@ -91,7 +91,7 @@ final class FormReader {
         return fields;
     }
 
-    private static FormFields value(
+    static FormFields value(
             FormFields before, String name, FieldType type, Optional<Node> node, Vocabulary vocabulary) {
         if (node.isEmpty()) {
             return before;

@@ -16,7 +16,7 @@ import org.washwright.assessment.Wanted;
  * @param sections the groups of attributes in the order of the page
  * @param errors everything wrong, with the field it stands at
  */
-record FormView(
+public record FormView(
         String title,
         String titleError,
         String notes,
@@ -26,13 +26,13 @@ record FormView(
         List<FieldError> errors) {
 
     /** Something wrong at a field. */
-    record FieldError(String field, String text) {}
+    public record FieldError(String field, String text) {}
 
     /** Something to find out: where it is said, what to ask, and what hangs on it. */
-    record First(String field, String question, String why) {}
+    public record First(String field, String question, String why) {}
 
     /** What not knowing something does, in words and as a style. */
-    record Note(String kind, String text) {
+    public record Note(String kind, String text) {
         static final Note NONE = new Note("", "");
 
         static Note of(Wanted.Note note) {
@@ -61,7 +61,7 @@ record FormView(
      * @param wanted how many things matter now
      * @param shown false when it is folded away
      */
-    record Section(
+    public record Section(
             String key,
             String title,
             String label,
@@ -84,16 +84,16 @@ record FormView(
      * @param shown true when what is asked further on is unfolded
      * @param hint what is folded away, in a few words
      */
-    record Row(String key, String name, List<Field> first, List<Field> more, boolean shown, String hint) {}
+    public record Row(String key, String name, List<Field> first, List<Field> more, boolean shown, String hint) {}
 
     /** A choice of a field; {@code also} are other words for it. */
-    record Choice(String id, String name, String definition, String also) {}
+    public record Choice(String id, String name, String definition, String also) {}
 
     /** A question tree played for a field: what it came to. */
-    record Played(String tree, String answers, String path, String proposal, boolean overruled) {}
+    public record Played(String tree, String answers, String path, String proposal, boolean overruled) {}
 
     /** One attribute. */
-    record Field(
+    public record Field(
             String name,
             String label,
             String question,

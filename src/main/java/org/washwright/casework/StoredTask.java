@@ -5,6 +5,7 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.time.Instant;
+import java.util.Optional;
 import java.util.UUID;
 import org.washwright.access.Person;
 
@@ -18,6 +19,7 @@ class StoredTask {
     UUID workspaceId;
     String title;
     String document;
+    UUID variantOf;
     UUID createdBy;
     String createdByName;
     Instant createdAt;
@@ -53,6 +55,7 @@ class StoredTask {
                 title,
                 new TaskView.Act(createdByName, createdAt.toString()),
                 new TaskView.Act(changedByName, changedAt.toString()),
-                version);
+                version,
+                Optional.ofNullable(variantOf));
     }
 }

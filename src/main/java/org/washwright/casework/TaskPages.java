@@ -85,6 +85,8 @@ class TaskPages {
                 errors.isEmpty() ? ProblemErrors.of(read.diagnostics()) : errors,
                 assessments.of(caller.workspaceId(), id),
                 current,
+                tasks.variants(caller.workspaceId(), id),
+                task.variantOf().map(original -> tasks.view(caller.workspaceId(), original)),
                 caller.mayWrite());
     }
 
@@ -113,6 +115,8 @@ class TaskPages {
                 List<ProblemError> errors,
                 List<AssessmentView> assessments,
                 EditionView current,
+                List<TaskView> variants,
+                Optional<TaskView> original,
                 boolean write);
     }
 }

@@ -1,6 +1,7 @@
 package org.washwright.casework;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
+import java.util.Optional;
 import java.util.UUID;
 
 /**
@@ -11,8 +12,9 @@ import java.util.UUID;
  * @param created who made it and when
  * @param changed who last changed it and when
  * @param version counts its changes, as in its ETag
+ * @param variantOf the task it was made from by changing something; empty when it was described by itself
  */
-public record TaskView(UUID id, String title, Act created, Act changed, int version) {
+public record TaskView(UUID id, String title, Act created, Act changed, int version, Optional<UUID> variantOf) {
 
     /** Who and when (ISO 8601, UTC). */
     public record Act(String by, String at) {

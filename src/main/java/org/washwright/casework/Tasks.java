@@ -66,6 +66,31 @@ class Tasks {
         return made.view();
     }
 
+    /** Adds a task made from another one by changing something. */
+    @Transactional
+    TaskView addVariant(UUID workspace, Person by, GivenTask given, UUID original) {
+        StoredTask made = new StoredTask(workspace, given, by, now());
+        made.variantOf = get(workspace, original, LockModeType.NONE).id;
+        store.persist(made);
+        store.flush();
+        return made.view();
+    }
+
+    /** Tasks made from this one by changing something, the latest first, at most 100. */
+    @Transactional
+    List<TaskView> variants(UUID workspace, UUID original) {
+        return store.createQuery(
+                        "from StoredTask where workspaceId = :workspace and variantOf = :original"
+                                + " order by createdAt desc, id",
+                        StoredTask.class)
+                .setParameter("workspace", workspace)
+                .setParameter("original", original)
+                .setMaxResults(100)
+                .getResultStream()
+                .map(StoredTask::view)
+                .toList();
+    }
+
     /** Adds all of them, or none. */
     @Transactional
     List<TaskView> addAll(UUID workspace, Person by, List<GivenTask> given) {

@@ -17,6 +17,7 @@ import jakarta.ws.rs.core.Request;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.net.URI;
+import java.util.Optional;
 import java.util.UUID;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
@@ -24,6 +25,7 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.washwright.access.Caller;
 import org.washwright.access.Person;
 import org.washwright.access.Roles;
+import org.washwright.assessment.Wishes;
 import org.washwright.http.Slice;
 import org.washwright.http.Tags;
 import org.washwright.rule.Edition;
@@ -52,7 +54,14 @@ class TasksApi {
     }
 
     /** A task with its document in plain JSON. */
-    record TaskEnvelope(UUID id, String title, TaskView.Act created, TaskView.Act changed, int version, Object task) {}
+    record TaskEnvelope(
+            UUID id,
+            String title,
+            TaskView.Act created,
+            TaskView.Act changed,
+            int version,
+            Optional<UUID> variantOf,
+            Object task) {}
 
     @GET
     @Operation(summary = "Cleaning tasks of the workspace, changed last first")
@@ -128,13 +137,16 @@ class TasksApi {
     @Consumes({MediaType.APPLICATION_JSON, YAML, OLD_YAML, TEXT_YAML, MediaType.WILDCARD})
     @RolesAllowed({Roles.ENGINEER, Roles.CONSULTANT})
     @Operation(
-            summary = "Answer a task by the current edition",
-            description = "The body may hold weights, assumptions, asOf and seed, or be left out.")
+            summary = "Answer a task by the current edition, or by any released one",
+            description = "The body may hold weights, assumptions, asOf and seed, or be left out. The parameter"
+                    + " edition names another released edition than the current one.")
     @APIResponse(responseCode = "201", description = "The envelope; the answer itself stands at Location.")
     @APIResponse(responseCode = "422", description = "The task or a wish can't be answered; every error at once.")
-    public Response assess(@PathParam("id") UUID id, byte[] wishes) {
-        AssessmentView made = assessments.assess(
-                caller.workspaceId(), Person.of(caller), id, WishesReader.read(wishes, assessments.today()));
+    public Response assess(@PathParam("id") UUID id, @QueryParam("edition") Optional<UUID> edition, byte[] body) {
+        Wishes wishes = WishesReader.read(body, assessments.today());
+        AssessmentView made = edition.isPresent()
+                ? assessments.assess(caller.workspaceId(), Person.of(caller), id, edition.get(), wishes)
+                : assessments.assess(caller.workspaceId(), Person.of(caller), id, wishes);
         return Response.created(URI.create("/api/assessments/" + made.id()))
                 .entity(made)
                 .header(AssessmentsApi.HASH, made.answerHash())
@@ -143,7 +155,8 @@ class TasksApi {
 
     private TaskEnvelope envelope(TaskView task) {
         Object document = GivenTask.plain(GivenTask.nodes(tasks.document(caller.workspaceId(), task.id())));
-        return new TaskEnvelope(task.id(), task.title(), task.created(), task.changed(), task.version(), document);
+        return new TaskEnvelope(
+                task.id(), task.title(), task.created(), task.changed(), task.version(), task.variantOf(), document);
     }
 
     private Edition vocabulary() {

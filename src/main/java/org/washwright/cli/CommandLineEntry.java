@@ -52,6 +52,8 @@ public final class CommandLineEntry {
                 .addSubcommand(new GridCommand())
                 .addSubcommand(new ReplayCommand())
                 .addSubcommand(new ExerciseCommand())
+                .addSubcommand(new CompareCommand())
+                .addSubcommand(new WhatIfCommand())
                 .addSubcommand(new Template())
                 .setExecutionExceptionHandler((failure, line, parsed) -> {
                     line.getErr().println("washwright: internal error: " + failure);
@@ -74,7 +76,8 @@ public final class CommandLineEntry {
                 "      or the edition has errors, a case that fails or a finding nobody accepted,",
                 "      or an answer does not follow from its request",
                 "  2   the command line is wrong",
-                "  3   a task, a plant, an input or an edition could not be read; the reasons are listed",
+                "  3   a task, a change of it, an answer, a plant, an input or an edition could not be read;",
+                "      the reasons are listed",
                 "  69  the service could not start",
                 "  70  a fault of the program",
                 "  74  the output could not be written",

@@ -167,6 +167,13 @@ public enum Message {
     GRID_SHAPE(ERROR, "the grid: {0} (\"{value}\")", "See the edition format"),
     CASE_CIRCLE(ERROR, "the case \"{value}\" is made from itself", "Let one of the cases write its task out"),
 
+    // what-ifs
+    CHANGE_SHAPE(ERROR, "\"{value}\" is no change", "Write POINTER=VALUE, for instance /following/operation=painting"),
+    CHANGE_POINTER(ERROR, "\"{value}\" is nothing that can be set in this task", "{0}"),
+    CHANGE_COMPUTED(ERROR, "\"{value}\" is computed and can't be set", "Set what it follows from: {0}"),
+    CHANGE_NONE(ERROR, "nothing is changed", "Name at least one change, for instance /following/operation=painting"),
+    CHANGES_TOO_MANY(ERROR, "{value} changes at once, at most {0} are allowed", "Describe a task of its own instead"),
+
     // rules
     DRL_SYNTAX(ERROR, "this is not readable rule text: {0}", "Check the line against the rule language"),
     UNICODE_ESCAPE(ERROR, "unicode escapes are refused", "Write the character itself"),

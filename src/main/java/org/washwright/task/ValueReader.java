@@ -38,7 +38,7 @@ public final class ValueReader {
      *
      * @param pointer where the attribute stands in a task's usual form, whatever form it was written in
      */
-    Optional<Given> read(Node node, Attribute attribute, String factType, String pointer) {
+    public Optional<Given> read(Node node, Attribute attribute, String factType, String pointer) {
         if (node instanceof MapNode map) {
             return tree(map, attribute, factType, pointer);
         }
