@@ -39,6 +39,8 @@ public final class CommandLineEntry {
                 .addSubcommand(new WhyCommand())
                 .addSubcommand(new WhyNotCommand())
                 .addSubcommand(new VerifyCommand())
+                .addSubcommand(new MarkCommand())
+                .addSubcommand(new MarksCommand())
                 .addSubcommand(new ReportCommand())
                 .addSubcommand(new Bulk())
                 .addSubcommand(new PlantCommand())

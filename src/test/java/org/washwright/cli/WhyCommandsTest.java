@@ -101,4 +101,24 @@ class WhyCommandsTest {
         refused.add(run("verify", folder.resolve("nothing.json").toString()).err());
         refused.forEach(err -> assertTrue(err.startsWith("error "), err));
     }
+
+    @Test
+    void a_mark_is_a_file_that_lists_under_its_rule() throws IOException {
+        Path mark = folder.resolve("mark.json");
+        Ran made = run("mark", TASK, "--of", "acid pickling", "--because", "We pickle these every week.");
+        assertEquals(ExitCode.OK, made.code(), made.err());
+        Files.writeString(mark, made.out());
+        Ran listed = run("marks", mark.toString());
+        assertEquals(ExitCode.OK, listed.code(), listed.err());
+        assertTrue(listed.out().startsWith("No oxide, no pickling [SO-09]"), listed.out());
+        assertTrue(listed.out().contains("wrong: We pickle these every week."), listed.out());
+        assertEquals(
+                ExitCode.USAGE,
+                run("mark", TASK, "--of", "/nowhere", "--because", "x").code());
+        assertEquals(
+                ExitCode.USAGE,
+                run("mark", TASK, "--of", "/headline", "--because", " ").code());
+        Files.writeString(mark, "[1]");
+        assertEquals(ExitCode.UNREADABLE_INPUT, run("marks", mark.toString()).code());
+    }
 }

@@ -29,9 +29,9 @@ public record Objection(
     /** Longest explanation, letters. */
     public static final int MOST_LETTERS = 2000;
 
-    /** Keeps a copy. */
+    /** Keeps a copy; a file that names no rules holds none. */
     public Objection {
-        rules = List.copyOf(rules);
+        rules = rules == null ? List.of() : List.copyOf(rules);
     }
 
     /**
