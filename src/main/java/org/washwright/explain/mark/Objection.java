@@ -64,7 +64,10 @@ public record Objection(
                     int firing = Integer.parseInt(thing.at().substring("/firings/".length()));
                     rules.add(answer.firings().get(firing).rule());
                 }
-                thing.on().stream().filter(seen::add).map(things::get).forEach(next::add);
+                thing.on().stream()
+                        .filter(on -> !on.endsWith(Why.ELSE) && seen.add(on))
+                        .map(things::get)
+                        .forEach(next::add);
             }
             if (!rules.isEmpty()) {
                 return List.copyOf(rules);

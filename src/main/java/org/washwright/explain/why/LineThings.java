@@ -34,6 +34,9 @@ final class LineThings {
         if (p.is("candidates", "#", "status")) {
             return Optional.of(status(c, base));
         }
+        if (p.is("candidates", "#", "else")) {
+            return Optional.of(Things.whatElse(index, c.process(), c.name(), p.text()));
+        }
         if (p.is("candidates", "#", "conditions", "#")) {
             return Optional.of(own(c, p.in(c.conditions(), 3), "condition", p.text()));
         }
@@ -59,9 +62,7 @@ final class LineThings {
             places(base + "/design/figures", d.figures().size(), on);
             places(base + "/design/proofs", d.proofs().size(), on);
         });
-        answer.firings().stream()
-                .filter(f -> f.findings().stream().anyMatch(x -> x.targets().contains(c.process())))
-                .forEach(f -> on.add(index.firingAt(f.n())));
+        on.add(base + Things.ELSE);
         String text = c.name() + " is " + c.status() + ", with " + span(c.low(), c.high()) + " of 100 points.";
         return new Thing("process/" + c.process(), Kind.SAID, text, "process", base, on);
     }

@@ -9,6 +9,9 @@ import org.washwright.explain.AnswerIndex;
 /** Reads any place of an answer as a thing that rests on other things. */
 final class Things {
 
+    /** Step to what is said of a process besides what decides. */
+    static final String ELSE = "/else";
+
     private final AnswerIndex index;
     private final Answer answer;
     private final GroundThings ground;
@@ -119,12 +122,13 @@ final class Things {
             Answer.RuledOut out = p.in(answer.ruledOut(), 1);
             List<String> on = new ArrayList<>();
             each(p.text() + "/reasons", out.reasons(), on);
-            // What else was said of it did not decide, and is still said.
-            answer.firings().stream()
-                    .filter(f -> f.findings().stream().anyMatch(x -> x.targets().contains(out.process())))
-                    .forEach(f -> on.add(index.firingAt(f.n())));
+            on.add(p.text() + ELSE);
             return new Thing(
                     "status/" + out.process(), Kind.SAID, out.name() + " is ruled out.", "status", p.text(), on);
+        }
+        if (p.is("ruledOut", "#", "else")) {
+            Answer.RuledOut out = p.in(answer.ruledOut(), 1);
+            return whatElse(index, out.process(), out.name(), p.text());
         }
         if (p.is("ruledOut", "#", "reasons", "#")) {
             Answer.RuledOut out = p.in(answer.ruledOut(), 1);
@@ -138,6 +142,16 @@ final class Things {
 
     private List<String> firings(List<Integer> numbers) {
         return numbers.stream().map(index::firingAt).toList();
+    }
+
+    /** Everything that rules say of a process, whether it decided or not. */
+    static Thing whatElse(AnswerIndex index, String process, String name, String at) {
+        List<String> on = index.answer().firings().stream()
+                .filter(f -> f.findings().stream().anyMatch(x -> x.targets().contains(process)))
+                .map(f -> index.firingAt(f.n()))
+                .toList();
+        String text = on.isEmpty() ? "No rule says anything else of " + name : "All that rules say of " + name;
+        return new Thing("said/" + process, on.isEmpty() ? Kind.LIST : Kind.SAID, text, "", at, on);
     }
 
     /** A sentence with the firings it rests on; it is known by these, as its words may hold figures. */

@@ -12,6 +12,9 @@ import org.washwright.explain.AnswerIndex;
 /** Says why an answer says something, from the answer alone: neither rulebook nor rule engine is asked again. */
 public final class Why {
 
+    /** How a place ends that holds what is said of a process besides what decides its status. */
+    public static final String ELSE = Things.ELSE;
+
     private final AnswerIndex index;
     private final Things things;
 
