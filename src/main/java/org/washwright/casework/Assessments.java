@@ -42,6 +42,8 @@ class Assessments {
 
     /** Answers a kept task as it stands now, and keeps the answer. */
     AssessmentView assess(UUID workspace, Person by, UUID taskId, Wishes wishes) {
+        // A task of another workspace is not there, whatever editions this one has.
+        tasks.view(workspace, taskId);
         return assess(workspace, by, taskId, editions.requireCurrent(workspace).id(), wishes);
     }
 

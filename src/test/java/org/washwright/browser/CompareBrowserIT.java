@@ -19,6 +19,7 @@ class CompareBrowserIT {
         try (BrowserSession session = BrowserSession.open(width, 900).signIn("engineer")) {
             Page page = session.page();
             // The first answer of a run compiles the rules.
+            page.setDefaultTimeout(FIRST_ANSWER);
             page.setDefaultNavigationTimeout(FIRST_ANSWER);
             page.navigate("/tasks");
             page.getByLabel("Task, or a table of tasks").setInputFiles(Path.of("demo-data/tasks/steel-clips.yaml"));

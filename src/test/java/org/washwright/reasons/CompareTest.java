@@ -202,6 +202,30 @@ class CompareTest {
     }
 
     @Test
+    void answers_of_another_workspace_are_not_there() throws IOException {
+        Kept kept = kept(CLIPS);
+        others.withPerson("over-there", "visitor");
+        String api = "/api/assessments/" + kept.assessment();
+        as("visitor").get(api + "/comparison?with=" + kept.assessment()).then().statusCode(404);
+        as("visitor")
+                .contentType(JSON)
+                .body(PAINTED)
+                .post(api + "/what-if")
+                .then()
+                .statusCode(404);
+        as("visitor")
+                .contentType(JSON)
+                .body("{\"title\":\"Theirs\",\"set\":{\"/following/operation\":\"painting\"}}")
+                .post(api + "/variants")
+                .then()
+                .statusCode(404);
+        SignedInBrowser browser = SignedInBrowser.as("visitor");
+        for (String page : List.of("/what-if", "/compare-with", "/compare-with/" + kept.assessment())) {
+            browser.request().get(kept.page() + page).then().statusCode(404);
+        }
+    }
+
+    @Test
     void everything_wrong_with_changes_is_told_at_once_and_nothing_is_kept() throws IOException {
         Kept kept = kept(CLIPS);
         Map<String, Object> set = new LinkedHashMap<>();
