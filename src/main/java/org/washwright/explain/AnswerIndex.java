@@ -1,9 +1,13 @@
 package org.washwright.explain;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.washwright.assessment.Answer;
 import org.washwright.assessment.Design;
 
@@ -96,9 +100,31 @@ public final class AnswerIndex {
         return processes.getOrDefault(id, id);
     }
 
+    /** A citation without the ids of sources that the answer lists by name: the places in them, and what is no source. */
+    public String locators(String citation) {
+        return Arrays.stream(citation.split(";"))
+                .map(String::strip)
+                .map(c -> {
+                    String[] parts = c.split(",", 2);
+                    return sources.containsKey(parts[0].strip()) ? (parts.length > 1 ? parts[1].strip() : "") : c;
+                })
+                .filter(c -> !c.isEmpty())
+                .collect(Collectors.joining("; "));
+    }
+
+    /** JSON pointers of what a firing says of a process by a verb; of the firing itself when it says nothing of the kind. */
+    public List<String> findingsAt(int n, String process, Predicate<Answer.Finding> wanted) {
+        List<Answer.Finding> findings = firing(n).findings();
+        List<String> out = IntStream.range(0, findings.size())
+                .filter(k -> findings.get(k).targets().contains(process) && wanted.test(findings.get(k)))
+                .mapToObj(k -> firingAt(n) + "/findings/" + k)
+                .toList();
+        return out.isEmpty() ? List.of(firingAt(n)) : out;
+    }
+
     /** JSON pointers of sources cited as {@code ID, place; ID, place}; what is no source of the answer is left out. */
     public List<String> cited(String citation) {
-        return java.util.Arrays.stream(citation.split(";"))
+        return Arrays.stream(citation.split(";"))
                 .map(c -> c.split(",", 2)[0].strip())
                 .flatMap(id -> sourceAt(id).stream())
                 .distinct()

@@ -78,13 +78,20 @@ final class GroundThings {
         }
         rule.sources()
                 .forEach(c -> on.addAll(index.sourceAt(c.source()).stream().toList()));
+        String detail = basis(rule) + (f.certain() ? "" : "; not decided");
+        return new Thing(
+                identity(f), f.certain() ? Kind.RULE : Kind.OPEN_RULE, called(rule, f), detail, at, on);
+    }
+
+    /** A rule by its title; a row of a table, which has none of its own, by what it says. */
+    private static String called(Answer.Rule rule, Answer.Firing f) {
+        if (!rule.title().endsWith(rule.id())) {
+            return rule.title();
+        }
         List<String> said =
                 f.findings().stream().map(Answer.Finding::text).distinct().toList();
         String more = said.size() > MOST_SAID ? " And " + (said.size() - MOST_SAID) + " more like it." : "";
-        String text =
-                said.stream().limit(MOST_SAID).map(GroundThings::sentence).collect(Collectors.joining(" ")) + more;
-        String detail = rule.title() + "; " + basis(rule) + (f.certain() ? "" : "; not decided");
-        return new Thing(identity(f), f.certain() ? Kind.RULE : Kind.OPEN_RULE, text, detail, at, on);
+        return said.stream().limit(MOST_SAID).map(GroundThings::sentence).collect(Collectors.joining(" ")) + more;
     }
 
     private static String sentence(String text) {
@@ -141,7 +148,8 @@ final class GroundThings {
         on.addAll(index.cited(o.source()));
         // A conclusion and a stage of a line are there because of rules.
         fact.firings().forEach(n -> on.add(index.firingAt(n)));
-        String cited = o.source().isEmpty() || !index.cited(o.source()).isEmpty() ? "" : ", " + o.source();
+        String places = index.locators(o.source());
+        String cited = places.isEmpty() ? "" : ", " + places;
         return switch (o.kind()) {
             case "given" -> new Thing(a.ref(), unknown(a) ? Kind.UNKNOWN : Kind.GIVEN, text, "given" + warned, at, on);
             case "question tree" -> new Thing(a.ref(), Kind.ASKED, text, "asked: " + o.detail() + warned, at, on);
@@ -198,12 +206,12 @@ final class GroundThings {
 
     private Thing input(Design.Input input, String at) {
         boolean assumed = input.ref().startsWith("assumption/");
-        String from = input.changed() ? "set for this answer" : input.source();
+        String from = input.changed() ? "set for this answer" : index.locators(input.source());
         return new Thing(
                 input.ref(),
                 assumed ? Kind.ASSUMPTION : Kind.CATALOGUE,
                 input.label() + ": " + input.value(),
-                (assumed ? "taken for granted; " : "catalogue; ") + from,
+                (assumed ? "taken for granted" : "catalogue") + (from.isEmpty() ? "" : "; " + from),
                 at,
                 index.cited(input.source()));
     }

@@ -90,7 +90,7 @@ final class LineThings {
     }
 
     private Thing stage(Candidate c, int place, Answer.Stage s, String at) {
-        List<String> on = new ArrayList<>(firings(s.firings()));
+        List<String> on = new ArrayList<>(said(c, s.firings(), "require"));
         places(at + "/windows", s.windows().size(), on);
         String detail = s.main()
                 ? "the process itself"
@@ -114,8 +114,8 @@ final class LineThings {
     }
 
     private Thing window(Candidate c, Answer.Stage stage, Answer.Window w, String at) {
-        List<String> on = new ArrayList<>(firings(w.firings()));
-        on.addAll(firings(w.undecided()));
+        List<String> on = new ArrayList<>(said(c, w.firings(), "limit"));
+        on.addAll(said(c, w.undecided(), "limit"));
         int place = c.stages().indexOf(stage);
         String detail =
                 w.firings().isEmpty() ? "the range of the stage itself, from the catalogue" : "narrowed by rules";
@@ -242,6 +242,13 @@ final class LineThings {
             return List.of();
         }
         return index.inputAt(ref).or(() -> index.at(ref)).stream().toList();
+    }
+
+    /** What firings say of the process by a verb. */
+    private List<String> said(Candidate c, List<Integer> numbers, String verb) {
+        return numbers.stream()
+                .flatMap(n -> index.findingsAt(n, c.process(), f -> f.verb().equals(verb)).stream())
+                .toList();
     }
 
     private List<String> firings(List<Integer> numbers) {

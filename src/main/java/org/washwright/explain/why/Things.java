@@ -148,7 +148,7 @@ final class Things {
     static Thing whatElse(AnswerIndex index, String process, String name, String at) {
         List<String> on = index.answer().firings().stream()
                 .filter(f -> f.findings().stream().anyMatch(x -> x.targets().contains(process)))
-                .map(f -> index.firingAt(f.n()))
+                .flatMap(f -> index.findingsAt(f.n(), process, x -> true).stream())
                 .toList();
         String text = on.isEmpty() ? "No rule says anything else of " + name : "All that rules say of " + name;
         return new Thing("said/" + process, on.isEmpty() ? Kind.LIST : Kind.SAID, text, "", at, on);
