@@ -188,7 +188,7 @@ public final class Bench {
         print("| a task as it stands, statuses | %.0f | %.2f |", r[0], r[0] / r[4]);
         print("| a task as it stands, with its order | %.0f | %.2f |", r[1], r[1] / r[4]);
         print("| nothing known of what may change, statuses | %.0f | %.2f |", r[2], r[2] / r[4]);
-        print("| a whole search for one and two changes, by evaluation | %.0f | %.2f |", r[3], r[3] / r[4]);
+        print("| a short search for single changes, by evaluation | %.0f | %.2f |", r[3], r[3] / r[4]);
         print("| whole answer | %.0f | 1 |%n", r[4]);
     }
 

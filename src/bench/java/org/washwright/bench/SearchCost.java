@@ -29,7 +29,7 @@ import org.washwright.task.TaskReader;
 /**
  * Times, in a JVM of its own, what a search for changes does thousands of times against what an answer costs. Prints microseconds of
  * processor time: statuses of a task as it stands; the same with its order; statuses with nothing known of what may change; an
- * evaluation in a search for up to two changes; a whole answer.
+ * evaluation in a short search for single changes; a whole answer.
  */
 public final class SearchCost {
 
@@ -63,7 +63,7 @@ public final class SearchCost {
                     .toList();
             letGo.add(Moves.apply(task, List.of(), places));
         }
-        ChangeFinder.Scope scope = new ChangeFinder.Scope(Set.of(), 2, 300);
+        ChangeFinder.Scope scope = new ChangeFinder.Scope(Set.of(), 1, 20);
         double[] micros = {
             micros(tasks.size(), i -> evaluated(assessor.outcome(tasks.get(i), WISHES))),
             micros(tasks.size(), i -> evaluated(assessor.standing(tasks.get(i), WISHES))),

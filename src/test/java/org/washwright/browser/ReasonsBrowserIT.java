@@ -32,7 +32,7 @@ class ReasonsBrowserIT {
 
             link(page, "What would change it");
             check(session, "changes-ask-" + width);
-            page.getByLabel("Process").selectOption("grit-blasting");
+            page.locator("#process").selectOption("grit-blasting");
             button(page, "Search");
             assertThat(page.locator(".verdict-sentence")).containsText("blasting with grit or beads", patient());
             assertThat(page.locator(".proposals > li").first()).containsText("First");

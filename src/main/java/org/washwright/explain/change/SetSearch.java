@@ -30,7 +30,7 @@ final class SetSearch {
     private final Seen now;
     private final int perSet;
     private final List<Found> found = new ArrayList<>();
-    private final List<Size> sizes = new ArrayList<>();
+    private final List<SetsOfSize> sizes = new ArrayList<>();
 
     /**
      * A search.
@@ -68,33 +68,11 @@ final class SetSearch {
         }
     }
 
-    /**
-     * How far the sets of one size were searched.
-     *
-     * @param size places in a set
-     * @param sets sets there are
-     * @param passedOver sets that surely can't reach the goal, or hold a smaller set that does
-     * @param tried sets of which values were tried to the end
-     * @param reached sets that reach the goal
-     * @param left sets that were not tried to the end
-     * @param combinations combinations of values in them
-     * @param among places that stand in such sets
-     */
-    record Size(
-            int size,
-            long sets,
-            long passedOver,
-            long tried,
-            int reached,
-            long left,
-            double combinations,
-            Set<String> among) {}
-
     List<Found> found() {
         return found;
     }
 
-    List<Size> sizes() {
+    List<SetsOfSize> sizes() {
         return sizes;
     }
 
@@ -122,7 +100,7 @@ final class SetSearch {
 
         void run() {
             choose(0, new ArrayList<>());
-            sizes.add(new Size(size, sets, passedOver, tried, reached, left, combinations, among));
+            sizes.add(new SetsOfSize(size, sets, passedOver, tried, reached, left, combinations, among));
         }
 
         private void choose(int from, List<Places.Choice> chosen) {

@@ -55,7 +55,7 @@ final class Telling {
                                 heldFast())));
     }
 
-    Changes found(List<Changes.Proposal> proposals, List<SetSearch.Size> sizes, int evaluations) {
+    Changes found(List<Changes.Proposal> proposals, List<SetsOfSize> sizes, int evaluations) {
         List<String> counts = new ArrayList<>();
         for (int n = 1; n <= scope.most(); n++) {
             int size = n;
@@ -107,7 +107,7 @@ final class Telling {
         return size == 2 ? word + " of changes" : (count == 1 ? "set" : "sets") + " of three changes";
     }
 
-    private static String said(SetSearch.Size s) {
+    private static String said(SetsOfSize s) {
         String of = s.size() == 1 ? (s.sets() == 1 ? "single change" : "single changes") : sets(s.size(), s.sets());
         String all =
                 number(s.sets()) + " " + of + ": " + number(s.passedOver()) + " need no trial, " + number(s.tried())
@@ -127,7 +127,7 @@ final class Telling {
         return fixed.isEmpty() ? "Nothing was held fast." : "Held fast: " + String.join("; ", fixed) + ".";
     }
 
-    private static Changes.Size size(SetSearch.Size s) {
+    private static Changes.Size size(SetsOfSize s) {
         return new Changes.Size(
                 s.size(),
                 s.sets(),

@@ -39,7 +39,7 @@ import org.washwright.task.Value;
 class ExhaustiveChangesIT {
 
     private static final int RULES = 24;
-    private static final int TASKS = 8;
+    private static final int TASKS = 14;
     private static final int PLACES = 7;
     private static final int VALUES = 3;
     private static final int MOST = 3;
