@@ -127,7 +127,7 @@ record ReasonDrawing(int width, int height, List<Box> boxes, List<String> lines,
         return switch (kind) {
             case RULE, CONCLUSION -> "rule";
             case OPEN_RULE, UNKNOWN -> "open";
-            case SAID, STAGE, WINDOW, POINTS, FIGURE -> "said";
+            case SAID, FINDING, STAGE, WINDOW, POINTS, FIGURE -> "said";
             case COMPUTED -> "step";
             default -> "ground";
         };

@@ -107,8 +107,9 @@ record WhyView(Branch root, ReasonDrawing drawing, List<Row> rows, int more) {
                 return "";
             }
             return switch (thing.kind()) {
-                case RULE -> "because";
-                case OPEN_RULE -> "perhaps, because";
+                case FINDING -> thing.detail().isEmpty() ? "because" : "perhaps because";
+                case RULE -> "by the rule:";
+                case OPEN_RULE -> "perhaps, by the rule:";
                 case SOURCE -> "see";
                 case CONCLUSION -> "as concluded,";
                 case UNKNOWN -> "not known:";

@@ -45,7 +45,7 @@ class WhyCommandsTest {
         assertTrue(places.contains("/headline") && places.contains("/ruledOut/0"), list.out());
         Ran one = run("why", TASK, "--of", "/ruledOut/0/reasons/0");
         assertEquals(ExitCode.OK, one.code(), one.err());
-        assertTrue(one.out().contains("  because "), one.out());
+        assertTrue(one.out().contains("  by the rule: "), one.out());
         assertTrue(one.out().contains("[given]"), one.out());
     }
 

@@ -33,7 +33,12 @@ final class GroundThings {
             Answer.Finding finding = p.in(firing.findings(), 3);
             String id = identity(firing) + "/" + finding.verb() + " " + String.join(" ", finding.targets());
             return Optional.of(new Thing(
-                    id, Kind.SAID, finding.text(), "what a rule says", p.text(), List.of(index.firingAt(firing.n()))));
+                    id,
+                    Kind.FINDING,
+                    finding.text(),
+                    firing.certain() ? "" : "not decided",
+                    p.text(),
+                    List.of(index.firingAt(firing.n()))));
         }
         if (p.is("facts", "#")) {
             return Optional.of(fact(p.in(answer.facts(), 1), p.text()));
@@ -79,8 +84,7 @@ final class GroundThings {
         rule.sources()
                 .forEach(c -> on.addAll(index.sourceAt(c.source()).stream().toList()));
         String detail = basis(rule) + (f.certain() ? "" : "; not decided");
-        return new Thing(
-                identity(f), f.certain() ? Kind.RULE : Kind.OPEN_RULE, called(rule, f), detail, at, on);
+        return new Thing(identity(f), f.certain() ? Kind.RULE : Kind.OPEN_RULE, called(rule, f), detail, at, on);
     }
 
     /** A rule by its title; a row of a table, which has none of its own, by what it says. */
@@ -148,8 +152,8 @@ final class GroundThings {
         on.addAll(index.cited(o.source()));
         // A conclusion and a stage of a line are there because of rules.
         fact.firings().forEach(n -> on.add(index.firingAt(n)));
-        String places = index.locators(o.source());
-        String cited = places.isEmpty() ? "" : ", " + places;
+        // A source that the answer lists stands below by its name.
+        String cited = o.source().isEmpty() || !index.cited(o.source()).isEmpty() ? "" : ", " + o.source();
         return switch (o.kind()) {
             case "given" -> new Thing(a.ref(), unknown(a) ? Kind.UNKNOWN : Kind.GIVEN, text, "given" + warned, at, on);
             case "question tree" -> new Thing(a.ref(), Kind.ASKED, text, "asked: " + o.detail() + warned, at, on);

@@ -14,6 +14,8 @@ public enum Kind {
     POINTS("points"),
     /** A figure of a line. */
     FIGURE("figure"),
+    /** What a rule says of a process or of the task. */
+    FINDING("what a rule says"),
     /** A rule that fired. */
     RULE("rule"),
     /** A rule that might fire. */

@@ -54,8 +54,9 @@ public final class WhyText {
     /** How a line is led in when it is read aloud. */
     private static String lead(Thing thing) {
         return switch (thing.kind()) {
-            case RULE -> "because ";
-            case OPEN_RULE -> "perhaps because ";
+            case FINDING -> thing.detail().isEmpty() ? "because " : "perhaps because ";
+            case RULE -> "by the rule: ";
+            case OPEN_RULE -> "perhaps, by the rule: ";
             case SOURCE -> "see ";
             case CONCLUSION -> "as concluded: ";
             case UNKNOWN -> "not known: ";
