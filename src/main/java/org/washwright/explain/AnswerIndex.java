@@ -2,6 +2,7 @@ package org.washwright.explain;
 
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,12 +18,16 @@ public final class AnswerIndex {
     private final Answer answer;
     private final Map<Integer, Integer> firings = new HashMap<>();
     private final Map<String, String> refs = new HashMap<>();
-    private final Map<String, Answer.Fact> facts = new HashMap<>();
+    private final Map<String, Answer.Fact> facts = new LinkedHashMap<>();
+    private final Map<String, Answer.Fact> owners = new HashMap<>();
+    private final Map<String, Answer.Attribute> attributes = new LinkedHashMap<>();
     private final Map<String, Answer.Rule> rules = new HashMap<>();
     private final Map<String, Integer> sources = new HashMap<>();
     private final Map<String, Integer> inputs = new HashMap<>();
     private final Map<String, Design.Kind> kinds = new HashMap<>();
-    private final Map<String, String> processes = new HashMap<>();
+    private final Map<String, String> processes = new LinkedHashMap<>();
+    private final Map<String, Answer.Candidate> candidates = new LinkedHashMap<>();
+    private final Map<String, Answer.RuledOut> ruledOut = new LinkedHashMap<>();
 
     /** An index of an answer. */
     public AnswerIndex(Answer answer) {
@@ -35,7 +40,10 @@ public final class AnswerIndex {
             facts.put(fact.id(), fact);
             refs.put(fact.id(), "/facts/" + i);
             for (int j = 0; j < fact.attributes().size(); j++) {
-                refs.put(fact.attributes().get(j).ref(), "/facts/" + i + "/attributes/" + j);
+                Answer.Attribute attribute = fact.attributes().get(j);
+                refs.put(attribute.ref(), "/facts/" + i + "/attributes/" + j);
+                attributes.put(attribute.ref(), attribute);
+                owners.put(attribute.ref(), fact);
             }
         }
         answer.rules().forEach(r -> rules.put(r.id(), r));
@@ -46,8 +54,14 @@ public final class AnswerIndex {
             inputs.put(answer.inputs().get(i).ref(), i);
         }
         answer.figures().forEach(k -> kinds.put(k.id(), k));
-        answer.candidates().forEach(c -> processes.put(c.process(), c.name()));
-        answer.ruledOut().forEach(r -> processes.put(r.process(), r.name()));
+        answer.candidates().forEach(c -> {
+            candidates.put(c.process(), c);
+            processes.put(c.process(), c.name());
+        });
+        answer.ruledOut().forEach(r -> {
+            ruledOut.put(r.process(), r);
+            processes.put(r.process(), r.name());
+        });
     }
 
     /** The answer. */
@@ -55,9 +69,13 @@ public final class AnswerIndex {
         return answer;
     }
 
-    /** The firing of a number. */
+    /** The firing of a number; an answer that names one that it does not hold is none that this program writes. */
     public Answer.Firing firing(int n) {
-        return answer.firings().get(firings.get(n));
+        Integer place = firings.get(n);
+        if (place == null) {
+            throw new IllegalArgumentException("the answer names a firing " + n + " that it does not hold");
+        }
+        return answer.firings().get(place);
     }
 
     /** JSON pointer of the firing of a number. */
@@ -75,9 +93,49 @@ public final class AnswerIndex {
         return Optional.ofNullable(refs.get(ref));
     }
 
-    /** The rule of an id. */
-    public Answer.Rule rule(String id) {
-        return rules.get(id);
+    /** The attribute of a reference. */
+    public Optional<Answer.Attribute> attribute(String ref) {
+        return Optional.ofNullable(attributes.get(ref));
+    }
+
+    /** The fact that an attribute belongs to, by the attribute's reference. */
+    public Optional<Answer.Fact> owner(String ref) {
+        return Optional.ofNullable(owners.get(ref));
+    }
+
+    /** The rule of an id, if the answer cites it. */
+    public Optional<Answer.Rule> rule(String id) {
+        return Optional.ofNullable(rules.get(id));
+    }
+
+    /** The source of an id, if the answer lists it. */
+    public Optional<Answer.Source> source(String id) {
+        return Optional.ofNullable(sources.get(id)).map(answer.sources()::get);
+    }
+
+    /** Something that figures were computed from, by its reference. */
+    public Optional<Design.Input> input(String ref) {
+        return Optional.ofNullable(inputs.get(ref)).map(answer.inputs()::get);
+    }
+
+    /** The process of an id that may clean. */
+    public Optional<Answer.Candidate> candidate(String process) {
+        return Optional.ofNullable(candidates.get(process));
+    }
+
+    /** The process of an id that is ruled out. */
+    public Optional<Answer.RuledOut> ruledOut(String process) {
+        return Optional.ofNullable(ruledOut.get(process));
+    }
+
+    /** Ids of all processes, those that may clean first and in order. */
+    public List<String> processes() {
+        return List.copyOf(processes.keySet());
+    }
+
+    /** Ids of the processes that may clean, the first first. */
+    public List<String> standing() {
+        return List.copyOf(candidates.keySet());
     }
 
     /** JSON pointer of a source, by its id; empty when the answer lists no such source. */
@@ -90,9 +148,9 @@ public final class AnswerIndex {
         return Optional.ofNullable(inputs.get(ref)).map(i -> "/inputs/" + i);
     }
 
-    /** What a figure is. */
-    public Design.Kind kind(String figure) {
-        return kinds.get(figure);
+    /** What a figure is, by the id of its kind. */
+    public Optional<Design.Kind> kind(String figure) {
+        return Optional.ofNullable(kinds.get(figure));
     }
 
     /** What a reader calls a process; its id when the answer does not hold it. */

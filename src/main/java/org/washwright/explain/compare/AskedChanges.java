@@ -25,16 +25,16 @@ final class AskedChanges {
     private static final String ATTRIBUTES = "attributes";
     private static final String OPEN = "open";
 
-    private final AnswerIndex before;
-    private final AnswerIndex after;
+    private final Side before;
+    private final Side after;
     private final List<AskedChange> out = new ArrayList<>();
 
-    private AskedChanges(AnswerIndex before, AnswerIndex after) {
+    private AskedChanges(Side before, Side after) {
         this.before = before;
         this.after = after;
     }
 
-    static List<AskedChange> of(AnswerIndex before, AnswerIndex after) {
+    static List<AskedChange> of(Side before, Side after) {
         AskedChanges changes = new AskedChanges(before, after);
         changes.task();
         changes.rest();
@@ -80,7 +80,7 @@ final class AskedChanges {
     }
 
     /** Values of the task of a request by JSON pointer in a task's usual form. */
-    private static Map<String, Object> values(AnswerIndex index) {
+    private static Map<String, Object> values(Side index) {
         Map<String, Object> out = new TreeMap<>();
         if (index.answer().request().task() instanceof Map<?, ?> task) {
             task.forEach((key, value) -> group(out, "/" + key, value));
@@ -153,7 +153,7 @@ final class AskedChanges {
         return label.equals(group.get().label()) ? entry : label + " of " + entry;
     }
 
-    private static String words(AnswerIndex index, String pointer, Object canonical) {
+    private static String words(Side index, String pointer, Object canonical) {
         if (canonical == null) {
             return entryIsThere(index, pointer) ? NOT_KNOWN : NO_ENTRY;
         }
@@ -161,7 +161,7 @@ final class AskedChanges {
         return index.attribute(ref).map(Answer.Attribute::value).orElseGet(() -> fallback(canonical));
     }
 
-    private static boolean entryIsThere(AnswerIndex index, String pointer) {
+    private static boolean entryIsThere(Side index, String pointer) {
         String[] steps = pointer.substring(1).split("/");
         boolean listed = Group.byKey(steps[0]).filter(Group::isList).isPresent() && steps.length == 3;
         return !listed || index.answer().facts().stream().anyMatch(f -> f.id().equals(steps[0] + "/" + steps[1]));

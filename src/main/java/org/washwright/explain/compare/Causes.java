@@ -19,12 +19,12 @@ final class Causes {
     static final String BOTH = "both";
     static final String RULE = "rule";
 
-    private final AnswerIndex before;
-    private final AnswerIndex after;
+    private final Side before;
+    private final Side after;
     private final List<Cause> asked;
     private final Map<String, Answer.Rule> named = new TreeMap<>();
 
-    Causes(AnswerIndex before, AnswerIndex after, List<Comparison.AskedChange> asked) {
+    Causes(Side before, Side after, List<Comparison.AskedChange> asked) {
         this.before = before;
         this.after = after;
         this.asked = asked.stream()
@@ -32,23 +32,23 @@ final class Causes {
                 .toList();
     }
 
-    AnswerIndex before() {
+    Side before() {
         return before;
     }
 
-    AnswerIndex after() {
+    Side after() {
         return after;
     }
 
     /** The rule of a finding, which is thereby named. */
-    String title(AnswerIndex index, String rule) {
+    String title(Side index, String rule) {
         index.rule(rule).ifPresent(r -> named.put(rule, r));
         return index.title(rule);
     }
 
     /** Firings of one answer as causes, each rule once. */
     List<Cause> of(String side, Collection<Integer> firings) {
-        AnswerIndex index = side.equals(BEFORE) ? before : after;
+        Side index = side.equals(BEFORE) ? before : after;
         Map<String, Cause> out = new LinkedHashMap<>();
         for (int n : firings) {
             String rule = index.firing(n).rule();
@@ -60,11 +60,11 @@ final class Causes {
 
     /** Rules that are behind one of two things only; all of them when they are the same. Firings are told by identity. */
     List<Cause> between(Collection<Integer> earlier, Collection<Integer> later) {
-        Map<AnswerIndex.FiringKey, Integer> old = new LinkedHashMap<>();
-        Map<AnswerIndex.FiringKey, Integer> now = new LinkedHashMap<>();
+        Map<Side.FiringKey, Integer> old = new LinkedHashMap<>();
+        Map<Side.FiringKey, Integer> now = new LinkedHashMap<>();
         earlier.forEach(n -> old.putIfAbsent(before.key(n), n));
         later.forEach(n -> now.putIfAbsent(after.key(n), n));
-        Set<AnswerIndex.FiringKey> common = new LinkedHashSet<>(old.keySet());
+        Set<Side.FiringKey> common = new LinkedHashSet<>(old.keySet());
         common.retainAll(now.keySet());
         List<Integer> lost = new ArrayList<>();
         List<Integer> gained = new ArrayList<>();
@@ -102,7 +102,7 @@ final class Causes {
     List<Comparison.RuleCite> rules() {
         List<Comparison.RuleCite> out = new ArrayList<>();
         named.keySet().forEach(id -> {
-            AnswerIndex index = after.rule(id).isPresent() ? after : before;
+            Side index = after.rule(id).isPresent() ? after : before;
             Answer.Rule rule = index.rule(id).orElseThrow();
             out.add(new Comparison.RuleCite(
                     id,

@@ -13,8 +13,8 @@ public final class Comparing {
 
     /** How the later answer differs from the earlier one. */
     public static Comparison of(FrozenAnswer before, FrozenAnswer after) {
-        AnswerIndex old = new AnswerIndex(before.answer());
-        AnswerIndex now = new AnswerIndex(after.answer());
+        Side old = new Side(before.answer());
+        Side now = new Side(after.answer());
         List<Comparison.AskedChange> asked = AskedChanges.of(old, now);
         Causes causes = new Causes(old, now, asked);
         List<Comparison.ProcessChange> processes = new Processes(causes).changes();
@@ -58,7 +58,7 @@ public final class Comparing {
                 c.rules());
     }
 
-    private static Comparison.Side side(FrozenAnswer frozen, AnswerIndex index) {
+    private static Comparison.Side side(FrozenAnswer frozen, Side index) {
         Answer answer = frozen.answer();
         int recommended = (int) answer.candidates().stream()
                 .filter(c -> c.status().equals("recommended"))

@@ -81,7 +81,7 @@ record Findings(List<Said> gained, List<Said> lost, List<Reworded> reworded, int
         return pairs;
     }
 
-    private static Map<Key, List<Said>> said(AnswerIndex index) {
+    private static Map<Key, List<Said>> said(Side index) {
         Map<Key, List<Said>> out = new LinkedHashMap<>();
         all(index)
                 .forEach(s ->
@@ -90,7 +90,7 @@ record Findings(List<Said> gained, List<Said> lost, List<Reworded> reworded, int
     }
 
     /** Every finding of an answer; a firing that says nothing is one as well, so that none is lost sight of. */
-    static List<Said> all(AnswerIndex index) {
+    static List<Said> all(Side index) {
         List<Said> out = new ArrayList<>();
         for (Answer.Firing f : index.answer().firings()) {
             f.findings().forEach(x -> out.add(said(index, f, x)));
@@ -101,7 +101,7 @@ record Findings(List<Said> gained, List<Said> lost, List<Reworded> reworded, int
         return out;
     }
 
-    private static Said said(AnswerIndex index, Answer.Firing f, Answer.Finding x) {
+    private static Said said(Side index, Answer.Firing f, Answer.Finding x) {
         int score = x.detail().lastIndexOf(", ");
         String detail = SCORES.contains(x.verb()) && score > 0 ? x.detail().substring(0, score) : x.detail();
         return new Said(

@@ -29,7 +29,7 @@ final class Points {
     }
 
     /** A point told by what sets it: a firing without its number, or a figure. */
-    private record Key(Optional<AnswerIndex.FiringKey> firing, String figure) {}
+    private record Key(Optional<Side.FiringKey> firing, String figure) {}
 
     List<AreaChange> of(Answer.Candidate before, Answer.Candidate after) {
         Map<String, Answer.Area> old = new LinkedHashMap<>();
@@ -178,7 +178,7 @@ final class Points {
                 .orElse(ref);
     }
 
-    private static String value(String ref, AnswerIndex index, Answer.Candidate candidate) {
+    private static String value(String ref, Side index, Answer.Candidate candidate) {
         String[] parts = ref.split("/");
         if (!parts[0].equals("figure")) {
             return index.attribute(ref).map(Answer.Attribute::value).orElse("");
@@ -192,11 +192,10 @@ final class Points {
                 .orElse("");
     }
 
-    private static Map<Key, List<Answer.Point>> byKey(List<Answer.Point> points, AnswerIndex index) {
+    private static Map<Key, List<Answer.Point>> byKey(List<Answer.Point> points, Side index) {
         Map<Key, List<Answer.Point>> out = new LinkedHashMap<>();
         for (Answer.Point p : points) {
-            Optional<AnswerIndex.FiringKey> firing =
-                    p.firing() > 0 ? Optional.of(index.key(p.firing())) : Optional.empty();
+            Optional<Side.FiringKey> firing = p.firing() > 0 ? Optional.of(index.key(p.firing())) : Optional.empty();
             out.computeIfAbsent(new Key(firing, firing.isPresent() ? "" : p.figure()), k -> new ArrayList<>())
                     .add(p);
         }

@@ -15,8 +15,8 @@ import org.washwright.explain.compare.Comparison.Standing;
 final class Processes {
 
     private final Causes causes;
-    private final AnswerIndex before;
-    private final AnswerIndex after;
+    private final Side before;
+    private final Side after;
     private final Points points;
 
     Processes(Causes causes) {
@@ -78,7 +78,7 @@ final class Processes {
                 || (a.stands() && b.stands()) && !(Points.equal(a.low(), b.low()) && Points.equal(a.high(), b.high()));
     }
 
-    private static List<Answer.Sentence> reasons(AnswerIndex index, String id) {
+    private static List<Answer.Sentence> reasons(Side index, String id) {
         return index.ruledOut(id).map(Answer.RuledOut::reasons).orElse(List.of());
     }
 
@@ -144,7 +144,7 @@ final class Processes {
         return out;
     }
 
-    private static List<String> ahead(AnswerIndex index, String id) {
+    private static List<String> ahead(Side index, String id) {
         return index.standing().subList(0, index.standing().indexOf(id));
     }
 

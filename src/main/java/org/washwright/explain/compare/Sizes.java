@@ -133,7 +133,7 @@ final class Sizes {
     }
 
     private String name(String ref, boolean later) {
-        AnswerIndex index = later ? causes.after() : causes.before();
+        Side index = later ? causes.after() : causes.before();
         String[] parts = ref.split("/");
         if (parts[0].equals("figure")) {
             return index.kind(parts[1]).map(Design.Kind::label).orElse(parts[1]);
@@ -154,7 +154,7 @@ final class Sizes {
                 .orElse(ref);
     }
 
-    private static String value(String ref, Answer.Candidate candidate, AnswerIndex index) {
+    private static String value(String ref, Answer.Candidate candidate, Side index) {
         String[] parts = ref.split("/");
         if (parts[0].equals("figure")) {
             int stage = Integer.parseInt(parts[2]);

@@ -7,10 +7,10 @@ import org.washwright.explain.replay.Step.Kind;
 /** Puts steps into chapters and parts. */
 final class Chapters {
 
-    private final AnswerIndex index;
+    private final ToldAnswer index;
     private final String process;
 
-    Chapters(AnswerIndex index, String process) {
+    Chapters(ToldAnswer index, String process) {
         this.index = index;
         this.process = process;
     }

@@ -17,16 +17,16 @@ final class FiringSteps {
     private static final String CONCLUDE = "conclude";
     private static final int MOST_NAMED = 3;
 
-    private final AnswerIndex index;
+    private final ToldAnswer index;
     private final Scope scope;
     private final Map<Integer, List<Answer.Fact>> conclusions = new HashMap<>();
 
     /** Steps that show what a walk is about: its findings, and the conclusions that it rests on. */
-    FiringSteps(AnswerIndex index, Scope scope) {
+    FiringSteps(ToldAnswer index, Scope scope) {
         this.index = index;
         this.scope = scope;
         index.answer().facts().stream()
-                .filter(f -> AnswerIndex.isConclusion(f) && scope.ref(f.id()))
+                .filter(f -> ToldAnswer.isConclusion(f) && scope.ref(f.id()))
                 .forEach(f -> f.firings()
                         .forEach(n -> conclusions
                                 .computeIfAbsent(n, k -> new ArrayList<>())
@@ -80,7 +80,7 @@ final class FiringSteps {
     /** A conclusion with what it is about. */
     private String conclusion(Answer.Fact c) {
         String about = index.answer().facts().stream()
-                .filter(f -> !AnswerIndex.isConclusion(f) && c.id().endsWith("/" + f.id()))
+                .filter(f -> !ToldAnswer.isConclusion(f) && c.id().endsWith("/" + f.id()))
                 .max((a, b) -> a.id().length() - b.id().length())
                 .map(f -> ", about " + f.name())
                 .orElse("");

@@ -18,22 +18,22 @@ import org.washwright.explain.replay.Step.Read;
 /** The steps before any rule: what was given, what the catalogue says of it, and what formulas make of both. */
 final class KnownSteps {
 
-    private final AnswerIndex index;
+    private final ToldAnswer index;
     private final Scope scope;
     private final Map<String, Integer> ranks = new HashMap<>();
 
-    KnownSteps(AnswerIndex index, Scope scope) {
+    KnownSteps(ToldAnswer index, Scope scope) {
         this.index = index;
         this.scope = scope;
     }
 
     List<Step> steps() {
         List<Answer.Fact> facts = index.answer().facts().stream()
-                .filter(f -> !AnswerIndex.isConclusion(f) && !AnswerIndex.isOfLine(f) && scope.ref(f.id()))
+                .filter(f -> !ToldAnswer.isConclusion(f) && !ToldAnswer.isOfLine(f) && scope.ref(f.id()))
                 .toList();
         List<Step> steps = new ArrayList<>();
-        facts.stream().filter(f -> !AnswerIndex.isOfEdition(f)).forEach(f -> steps.add(given(f)));
-        facts.stream().sorted(Comparator.comparing(AnswerIndex::isOfEdition)).forEach(f -> catalogue(f, steps));
+        facts.stream().filter(f -> !ToldAnswer.isOfEdition(f)).forEach(f -> steps.add(given(f)));
+        facts.stream().sorted(Comparator.comparing(ToldAnswer::isOfEdition)).forEach(f -> catalogue(f, steps));
         computed(facts, steps);
         return steps;
     }
@@ -53,7 +53,7 @@ final class KnownSteps {
     }
 
     private void catalogue(Answer.Fact fact, List<Step> steps) {
-        boolean ofEdition = AnswerIndex.isOfEdition(fact);
+        boolean ofEdition = ToldAnswer.isOfEdition(fact);
         List<Added> adds = new ArrayList<>();
         if (ofEdition) {
             adds.add(new Added("fact", fact.id(), fact.name(), ""));

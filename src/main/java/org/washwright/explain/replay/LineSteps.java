@@ -15,10 +15,10 @@ import org.washwright.explain.replay.Step.Read;
 /** The steps of one process once the rules over the task have spoken: its line, what follows for it, and where it stands. */
 final class LineSteps {
 
-    private final AnswerIndex index;
+    private final ToldAnswer index;
     private final FiringSteps firings;
 
-    LineSteps(AnswerIndex index, FiringSteps firings) {
+    LineSteps(ToldAnswer index, FiringSteps firings) {
         this.index = index;
         this.firings = firings;
     }
@@ -39,7 +39,7 @@ final class LineSteps {
     /** The stages that stand before any rule looks at the line, then those rules, each once the stages it reads are there. */
     private void composed(String process, List<Step> steps) {
         List<Answer.Fact> stages = index.answer().facts().stream()
-                .filter(f -> f.id().startsWith(AnswerIndex.LINES + process + "/"))
+                .filter(f -> f.id().startsWith(ToldAnswer.LINES + process + "/"))
                 .toList();
         List<Answer.Firing> open = new ArrayList<>(index.answer().firings().stream()
                 .filter(f -> f.line().equals(process))

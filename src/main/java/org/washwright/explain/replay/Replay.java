@@ -29,7 +29,7 @@ public record Replay(String process, String name, List<Step> steps, List<Chapter
 
     /** The whole walk. */
     public static Replay of(Answer answer) {
-        AnswerIndex index = new AnswerIndex(answer);
+        ToldAnswer index = new ToldAnswer(answer);
         return walk(index, Scope.all(), "");
     }
 
@@ -39,13 +39,13 @@ public record Replay(String process, String name, List<Step> steps, List<Chapter
      * @return empty when the answer judges no process of that id
      */
     public static Optional<Replay> of(Answer answer, String process) {
-        AnswerIndex index = new AnswerIndex(answer);
+        ToldAnswer index = new ToldAnswer(answer);
         return index.processes().contains(process)
                 ? Optional.of(walk(index, Scope.of(index, process), process))
                 : Optional.empty();
     }
 
-    private static Replay walk(AnswerIndex index, Scope scope, String process) {
+    private static Replay walk(ToldAnswer index, Scope scope, String process) {
         List<Step> steps = new ArrayList<>(new KnownSteps(index, scope).steps());
         FiringSteps firings = new FiringSteps(index, scope);
         index.answer().firings().stream()

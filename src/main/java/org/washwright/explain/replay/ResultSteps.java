@@ -17,10 +17,10 @@ final class ResultSteps {
 
     private static final int DIGITS = 3;
 
-    private final AnswerIndex index;
+    private final ToldAnswer index;
     private final Answer.Candidate candidate;
 
-    ResultSteps(AnswerIndex index, Answer.Candidate candidate) {
+    ResultSteps(ToldAnswer index, Answer.Candidate candidate) {
         this.index = index;
         this.candidate = candidate;
     }

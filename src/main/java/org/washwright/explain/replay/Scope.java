@@ -26,7 +26,7 @@ final class Scope {
         return new Scope(true, "");
     }
 
-    static Scope of(AnswerIndex index, String process) {
+    static Scope of(ToldAnswer index, String process) {
         Scope scope = new Scope(false, process);
         new Closure(index, scope).run();
         return scope;
@@ -51,11 +51,11 @@ final class Scope {
 
     /** Follows every reference down to what was given. */
     private static final class Closure {
-        private final AnswerIndex index;
+        private final ToldAnswer index;
         private final Scope scope;
         private final Deque<String> open = new ArrayDeque<>();
 
-        Closure(AnswerIndex index, Scope scope) {
+        Closure(ToldAnswer index, Scope scope) {
             this.index = index;
             this.scope = scope;
         }
@@ -69,7 +69,7 @@ final class Scope {
                     .forEach(s -> s.firings().forEach(this::firing));
             index.answer().facts().stream()
                     .map(Answer.Fact::id)
-                    .filter(id -> id.startsWith(AnswerIndex.LINES + scope.process + "/"))
+                    .filter(id -> id.startsWith(ToldAnswer.LINES + scope.process + "/"))
                     .forEach(this::ref);
             while (!open.isEmpty()) {
                 follow(open.poll());
@@ -141,7 +141,7 @@ final class Scope {
         }
 
         private static boolean whole(Answer.Fact fact) {
-            return AnswerIndex.isConclusion(fact) || AnswerIndex.isOfLine(fact);
+            return ToldAnswer.isConclusion(fact) || ToldAnswer.isOfLine(fact);
         }
     }
 }

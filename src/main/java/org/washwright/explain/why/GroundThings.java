@@ -71,7 +71,7 @@ final class GroundThings {
     }
 
     private Thing firing(Answer.Firing f, String at) {
-        Answer.Rule rule = index.rule(f.rule());
+        Answer.Rule rule = index.rule(f.rule()).orElseThrow();
         List<String> on = new ArrayList<>();
         f.held().forEach(ref -> on.addAll(place(ref)));
         f.uses().forEach(ref -> on.addAll(place(ref)));

@@ -211,7 +211,7 @@ final class LineThings {
     }
 
     private Thing figure(Candidate c, Design.Figure f, String at) {
-        Design.Kind kind = index.kind(f.figure());
+        Design.Kind kind = index.kind(f.figure()).orElseThrow();
         List<String> on = new ArrayList<>();
         f.inputs().forEach(ref -> on.addAll(input(c, ref)));
         String where =
