@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.washwright.explain.why.Explanation;
 import org.washwright.explain.why.Kind;
 import org.washwright.explain.why.Thing;
@@ -70,7 +71,12 @@ record ReasonDrawing(int width, int height, List<Box> boxes, List<String> lines,
     /** The nearest things, each in a layer beyond all that rest on it. */
     private static Map<String, Integer> layers(Explanation explanation, Map<String, Thing> all) {
         Map<String, Integer> layers = new LinkedHashMap<>();
-        explanation.things().stream().limit(MOST_BOXES).forEach(t -> layers.put(t.at(), 0));
+        // What has reasons of its own leads on; where these rest in the end is drawn as far as there is room.
+        Stream.concat(
+                        explanation.things().stream().filter(t -> !t.on().isEmpty()),
+                        explanation.things().stream().filter(t -> t.on().isEmpty()))
+                .limit(MOST_BOXES)
+                .forEach(t -> layers.put(t.at(), 0));
         boolean moved = true;
         while (moved) {
             moved = false;
