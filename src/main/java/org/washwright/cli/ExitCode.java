@@ -6,7 +6,7 @@ public final class ExitCode {
     public static final int OK = 0;
     /**
      * The command ran; an assessed task has no recommended process, a plant can't serve one of its tasks, some of many tasks were refused, or an edition has
-     * errors, a case that fails or a finding that nobody accepted.
+     * errors, a case that fails or a finding that nobody accepted, or an answer does not follow from its request.
      */
     public static final int FINDINGS = 1;
     /** The command line itself is wrong. */
