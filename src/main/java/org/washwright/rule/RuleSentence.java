@@ -3,9 +3,7 @@ package org.washwright.rule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.SortedSet;
 import org.washwright.catalogue.Catalogue;
-import org.washwright.quantity.Quantities;
 import org.washwright.task.FieldType;
 
 /**
@@ -33,7 +31,7 @@ public record RuleSentence(List<String> when, List<Said> then) {
 
     /** The sentence of a rule. */
     public static RuleSentence of(Edition edition, Rule rule) {
-        return new Writer(edition, rule, new RuleThings(rule)).sentence();
+        return new Writer(edition, rule).sentence();
     }
 
     /**
@@ -41,7 +39,7 @@ public record RuleSentence(List<String> when, List<Said> then) {
      * not be, references between facts).
      */
     public static Optional<List<Cell>> cells(Edition edition, Rule rule) {
-        return new Writer(edition, rule, new RuleThings(rule)).cells();
+        return new Writer(edition, rule).cells();
     }
 
     /**
@@ -51,7 +49,7 @@ public record RuleSentence(List<String> when, List<Said> then) {
      * @param tests comparisons of that pattern; none for the whole of it
      */
     public static String clause(Edition edition, Rule rule, int pattern, List<Condition.Test> tests) {
-        return new Writer(edition, rule, new RuleThings(rule)).clause(pattern, tests);
+        return new Writer(edition, rule).clause(pattern, tests);
     }
 
     /** The conditions on one line. */
@@ -69,7 +67,15 @@ public record RuleSentence(List<String> when, List<Said> then) {
         return out.toString();
     }
 
-    private record Writer(Edition edition, Rule rule, RuleThings things) {
+    private record Writer(Edition edition, Rule rule, RuleThings things, TestPhrase phrase) {
+
+        Writer(Edition edition, Rule rule) {
+            this(edition, rule, new RuleThings(rule));
+        }
+
+        private Writer(Edition edition, Rule rule, RuleThings things) {
+            this(edition, rule, things, new TestPhrase(edition, rule, things));
+        }
 
         RuleSentence sentence() {
             EffectWords effects = new EffectWords(edition, things);
@@ -94,7 +100,7 @@ public record RuleSentence(List<String> when, List<Said> then) {
                     if (p.sign() != Sign.POSITIVE || !(part instanceof Condition.Test t) || !isLiteral(t)) {
                         return Optional.empty();
                     }
-                    cells.add(new Cell(column(i, t.field()), demand(t)));
+                    cells.add(new Cell(column(i, t.field()), phrase.demand(t)));
                 }
             }
             return Optional.of(cells);
@@ -167,44 +173,18 @@ public record RuleSentence(List<String> when, List<Said> then) {
                 return pattern(i).replaceFirst("^(it is (?:not )?concluded): ", "$1 that there is ");
             }
             if (!tests.isEmpty()) {
-                return String.join(" and ", tests.stream().map(t -> about(i, t)).toList());
+                return String.join(
+                        " and ", tests.stream().map(t -> phrase.about(i, t)).toList());
             }
             List<Condition.Test> all = p.condition().tests().toList();
             boolean simple = p.sign() == Sign.POSITIVE && p.condition() instanceof Condition.All && !all.isEmpty();
             if (simple && !type.equals(FactTypes.PROCESS) && !things.thing(i).isEmpty()) {
                 return "there is a " + RuleThings.word(type) + " whose "
                         + String.join(
-                                " and whose ", all.stream().map(t -> test(i, t)).toList());
+                                " and whose ",
+                                all.stream().map(t -> phrase.test(i, t)).toList());
             }
             return "this holds: " + pattern(i);
-        }
-
-        private String about(int i, Condition.Test t) {
-            String thing = things.thing(i);
-            if (things.label(i, t.field()).equals(thing)) {
-                return things.the(i) + " " + demand(t);
-            }
-            if (!thing.isEmpty() && isFlag(t)) {
-                boolean wanted = (t.op() == Op.EQ || t.op() == Op.IN) == terms(t).contains(FieldType.YES);
-                String what = things.label(i, t.field()).replaceFirst(" of the [a-z]+$", "");
-                return "“" + what + "” is " + (wanted ? "" : "not ") + "true of " + things.the(i);
-            }
-            return thing.isEmpty()
-                            || t.field().name().equals("id")
-                            || t.field().name().equals("node")
-                    ? test(i, t)
-                    : "the " + things.label(i, t.field()) + " of " + things.the(i) + " " + demand(t);
-        }
-
-        private static boolean isFlag(Condition.Test t) {
-            return t.field().type() instanceof FieldType.TermType type
-                    && type.isFlag()
-                    && t.operand() instanceof Condition.Operand.Terms terms
-                    && terms.ids().size() == 1;
-        }
-
-        private static SortedSet<String> terms(Condition.Test t) {
-            return ((Condition.Operand.Terms) t.operand()).ids();
         }
 
         private static Condition single(Condition condition) {
@@ -226,7 +206,7 @@ public record RuleSentence(List<String> when, List<Said> then) {
 
         private String condition(int i, Condition condition) {
             if (condition instanceof Condition.Test t) {
-                return test(i, t);
+                return phrase.test(i, t);
             }
             boolean concluded = rule.patterns().get(i).type().name().equals(FactTypes.CONCLUSION);
             if (condition instanceof Condition.All all) {
@@ -242,60 +222,6 @@ public record RuleSentence(List<String> when, List<Said> then) {
 
         private String nested(int i, Condition part) {
             return part instanceof Condition.Test ? condition(i, part) : "(" + condition(i, part) + ")";
-        }
-
-        private String test(int i, Condition.Test t) {
-            String type = rule.patterns().get(i).type().name();
-            String field = t.field().name();
-            if (type.equals(FactTypes.CONCLUSION)) {
-                return field.equals("subject") ? "about " + demand(t).replaceFirst("^is ", "") : plain(demand(t));
-            }
-            if (field.equals("node")) {
-                return demand(t).replaceFirst("^is", "belongs to");
-            }
-            return field.equals("id") ? "it " + demand(t) : things.label(i, t.field()) + " " + demand(t);
-        }
-
-        private static String plain(String demand) {
-            return demand.startsWith("is not ") ? demand : demand.replaceFirst("^is ", "");
-        }
-
-        private String demand(Condition.Test t) {
-            String sign = switch (t.op()) {
-                case EQ, IN -> "is ";
-                case NE, NOT_IN -> "is not ";
-                case LT -> "is below ";
-                case LE -> "is at most ";
-                case GT -> "is above ";
-                case GE -> "is at least ";
-            };
-            return sign + operand(t);
-        }
-
-        private String operand(Condition.Test t) {
-            if (t.operand() instanceof Condition.Operand.Number n) {
-                return t.field().type() instanceof FieldType.NumberType type
-                        ? Quantities.write(n.si(), type.dimension(), DIGITS)
-                        : Quantities.number(n.si(), DIGITS);
-            }
-            if (t.operand() instanceof Condition.Operand.FactOf f) {
-                return things.the(f.pattern());
-            }
-            if (t.operand() instanceof Condition.Operand.FieldOf f) {
-                if (things.label(f.pattern(), f.field()).equals(things.thing(f.pattern()))) {
-                    return things.the(f.pattern());
-                }
-                return "the " + things.label(f.pattern(), f.field()) + " of " + things.the(f.pattern());
-            }
-            String kind = t.field().type() instanceof FieldType.TermType type ? type.kind() : "";
-            return String.join(
-                    " or ",
-                    ((Condition.Operand.Terms) t.operand())
-                            .ids().stream().map(id -> name(kind, id)).toList());
-        }
-
-        private String name(String kind, String id) {
-            return FactTypes.name(edition.catalogue(), kind, id);
         }
     }
 }

@@ -36,6 +36,8 @@ public enum Kind {
     UNKNOWN("not known"),
     /** A list of the task, complete or open. */
     LIST("list"),
+    /** Points as the rulebook's grading starts from, which nothing moved. */
+    GRADING("grading"),
     /** Something taken for granted by the edition or for this request. */
     ASSUMPTION("assumption"),
     /** A source. */
@@ -62,6 +64,7 @@ public enum Kind {
                 || this == ASSUMPTION
                 || this == CATALOGUE
                 || this == FORMULA
+                || this == GRADING
                 || this == SOURCE;
     }
 }

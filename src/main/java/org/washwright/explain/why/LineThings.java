@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.washwright.assessment.Answer;
 import org.washwright.assessment.Answer.Candidate;
-import org.washwright.assessment.Design;
 import org.washwright.explain.AnswerIndex;
 import org.washwright.quantity.Quantities;
 
@@ -16,10 +15,12 @@ final class LineThings {
 
     private final AnswerIndex index;
     private final Answer answer;
+    private final FigureThings figures;
 
     LineThings(AnswerIndex index) {
         this.index = index;
         this.answer = index.answer();
+        this.figures = new FigureThings(index);
     }
 
     Optional<Thing> at(Pointer p) {
@@ -50,7 +51,7 @@ final class LineThings {
             Answer.Stage stage = p.in(c.stages(), 3);
             return Optional.of(window(c, stage, p.in(stage.windows(), 5), p.text()));
         }
-        return p.step(2).equals("areas") ? points(c, p) : designed(c, p);
+        return p.step(2).equals("areas") ? points(c, p) : figures.at(c, p);
     }
 
     private Thing candidate(Candidate c, String base) {
@@ -105,7 +106,7 @@ final class LineThings {
     }
 
     /** A stage by its term; one that stands twice in a line by its turn too. */
-    private static String name(Candidate c, int place) {
+    static String name(Candidate c, int place) {
         String id = c.stages().get(place).stage();
         long turn = c.stages().subList(0, place).stream()
                 .filter(s -> s.stage().equals(id))
@@ -137,7 +138,7 @@ final class LineThings {
             String detail = on.isEmpty() ? "nothing moved this area" : "from its criteria";
             return Optional.of(new Thing(
                     c.process() + "/area/" + a.area(),
-                    on.isEmpty() ? Kind.ASSUMPTION : Kind.POINTS,
+                    on.isEmpty() ? Kind.GRADING : Kind.POINTS,
                     text,
                     detail + ", weight " + Quantities.number(a.weight(), FIGURES),
                     p.text(),
@@ -149,7 +150,7 @@ final class LineThings {
             places(p.text() + "/points", k.points().size(), on);
             return Optional.of(new Thing(
                     c.process() + "/criterion/" + k.criterion(),
-                    on.isEmpty() ? Kind.ASSUMPTION : Kind.POINTS,
+                    on.isEmpty() ? Kind.GRADING : Kind.POINTS,
                     k.name() + ": " + span(k.low(), k.high()) + " points",
                     "starts at " + Quantities.number(k.start(), FIGURES) + " by the rulebook's grading",
                     p.text(),
@@ -164,84 +165,12 @@ final class LineThings {
 
     private Thing point(Candidate c, Answer.Criterion k, Answer.Point x, String at) {
         boolean ofRule = x.firing() > 0;
-        List<String> on = ofRule ? List.of(index.firingAt(x.firing())) : figureOf(c, x.figure());
+        List<String> on = ofRule ? List.of(index.firingAt(x.firing())) : figures.of(c, x.figure());
         String by = ofRule ? GroundThings.identity(index.firing(x.firing())) : x.figure();
         String way = (x.points() < 0 ? "against" : "for")
                 + (x.counted() ? "" : ", shown only because a stronger one counts")
                 + (x.certain() ? "" : ", not decided");
         return new Thing(c.process() + "/point/" + k.criterion() + "(" + by + ")", Kind.POINTS, x.text(), way, at, on);
-    }
-
-    /** Where a figure that set points stands: an attribute of a fact, or a figure of the line. */
-    private List<String> figureOf(Candidate c, String ref) {
-        String[] parts = ref.split("/");
-        if (!parts[0].equals("figure")) {
-            return index.at(ref).stream().toList();
-        }
-        return figureAt(c, parts[1], parts.length > 2 ? Integer.parseInt(parts[2]) : 0);
-    }
-
-    private List<String> figureAt(Candidate c, String figure, int stage) {
-        List<Design.Figure> all = c.design().map(Design::figures).orElse(List.of());
-        for (int i = 0; i < all.size(); i++) {
-            if (all.get(i).figure().equals(figure) && all.get(i).stage() == stage) {
-                return List.of(base(c) + "/design/figures/" + i);
-            }
-        }
-        return List.of();
-    }
-
-    private String base(Candidate c) {
-        return "/candidates/" + answer.candidates().indexOf(c);
-    }
-
-    private Optional<Thing> designed(Candidate c, Pointer p) {
-        if (p.is("candidates", "#", "design", "figures", "#") && c.design().isPresent()) {
-            return Optional.of(figure(c, p.in(c.design().get().figures(), 4), p.text()));
-        }
-        if (p.is("candidates", "#", "design", "proofs", "#") && c.design().isPresent()) {
-            Design.Proof proof = p.in(c.design().get().proofs(), 4);
-            List<String> on = new ArrayList<>(firings(proof.firings()));
-            index.at(proof.reference()).ifPresent(on::add);
-            String text = "Prove " + proof.sees() + " by " + proof.name() + ": " + proof.acceptance();
-            return Optional.of(new Thing(
-                    c.process() + "/proof/" + proof.method(), Kind.SAID, text, proof.sampling(), p.text(), on));
-        }
-        return Optional.empty();
-    }
-
-    private Thing figure(Candidate c, Design.Figure f, String at) {
-        Design.Kind kind = index.kind(f.figure()).orElseThrow();
-        List<String> on = new ArrayList<>();
-        f.inputs().forEach(ref -> on.addAll(input(c, ref)));
-        String where =
-                f.stage() == 0 ? "" : " of " + c.stages().get(f.stage() - 1).name();
-        String warned = f.warnings().isEmpty() ? "" : "; mind: " + String.join("; ", f.warnings());
-        return new Thing(
-                c.process() + "/figure/" + f.figure() + (f.stage() == 0 ? "" : "/" + name(c, f.stage() - 1)),
-                on.isEmpty() ? Kind.ASSUMPTION : Kind.FIGURE,
-                Why.capital(kind.label()) + where + ": " + f.text(),
-                kind.formula() + (kind.source().isEmpty() ? "" : "; " + kind.source()) + warned,
-                at,
-                on);
-    }
-
-    private List<String> input(Candidate c, String ref) {
-        String[] parts = ref.split("/");
-        if (parts[0].equals("figure")) {
-            return figureAt(c, parts[1], Integer.parseInt(parts[2]));
-        }
-        if (parts[0].equals("window")) {
-            int stage = Integer.parseInt(parts[1]) - 1;
-            List<Answer.Window> windows = c.stages().get(stage).windows();
-            for (int i = 0; i < windows.size(); i++) {
-                if (windows.get(i).parameter().equals(parts[2])) {
-                    return List.of(base(c) + "/stages/" + stage + "/windows/" + i);
-                }
-            }
-            return List.of();
-        }
-        return index.inputAt(ref).or(() -> index.at(ref)).stream().toList();
     }
 
     /** What firings say of the process by a verb. */

@@ -21,7 +21,7 @@ class GeneratedChangesIT {
 
     private static final long SEED = 20261128;
     private static final int TASKS = 500;
-    private static final ChangeFinder.Scope SINGLE = new ChangeFinder.Scope(Set.of(), 1, 300);
+    private static final ChangeFinder.Scope SINGLE = new ChangeFinder.Scope(Set.of(), 1, 40);
 
     private final ChangeFinder finder = new ChangeFinder(Starter.swept());
     private final Random random = new Random(SEED);
@@ -31,7 +31,9 @@ class GeneratedChangesIT {
         int proposals = 0;
         for (Map.Entry<String, CleaningTask> e : Starter.demoTasks().entrySet()) {
             for (int i = 0; i < 3; i++) {
-                proposals += promised(e.getValue(), e.getKey());
+                Changes changes = changes(e.getValue());
+                assertEquals(List.of(), Promises.broken(changes, e.getValue(), Starter.swept()), e.getKey());
+                proposals += changes.proposals().size();
             }
         }
         assertTrue(proposals > 10, proposals + " proposals");
@@ -41,33 +43,48 @@ class GeneratedChangesIT {
     void every_change_proposed_for_five_hundred_tasks_keeps_its_promise() {
         TaskMaker maker = new TaskMaker(random, Starter.edition());
         int asked = 0;
+        int contradictions = 0;
         int proposals = 0;
         for (int i = 0; asked < TASKS; i++) {
             CleaningTask task = maker.task();
             try {
-                proposals += promised(task, "task " + i + " of seed " + SEED);
+                Changes changes = changes(task);
+                assertEquals(List.of(), unkept(changes, task), "task " + i + " of seed " + SEED);
+                proposals += changes.proposals().size();
                 asked++;
             } catch (RefusedTask contradiction) {
-                // Values that contradict each other have no answer that could be changed.
-                continue;
+                // Values that contradict each other have no answer that could be changed; another task takes their
+                // place.
+                contradictions++;
             }
         }
         assertEquals(TASKS, asked);
-        assertTrue(proposals > 50, proposals + " proposals");
+        assertTrue(proposals > 50, proposals + " proposals, " + contradictions + " contradictions");
     }
 
-    /** Looks for single changes that let one of the ruled-out processes stand; tells how many were proposed. */
-    private int promised(CleaningTask task, String name) {
+    /** Single changes that let one of the ruled-out processes stand. */
+    private Changes changes(CleaningTask task) {
         Outcome outcome = Starter.swept().outcome(task, Starter.WISHES);
         List<ProcessLine> out = new ArrayList<>(outcome.lines());
         out.removeIf(l -> l.status() != ProcessLine.Status.RULED_OUT);
-        if (out.isEmpty()) {
-            return 0;
-        }
-        String process = out.get(random.nextInt(out.size())).process().id();
+        // Where nothing is ruled out, any process will do: nothing is proposed for it.
+        List<ProcessLine> from = out.isEmpty() ? outcome.lines() : out;
+        String process = from.get(random.nextInt(from.size())).process().id();
         Changes changes = finder.find(task, Starter.WISHES, new Goal(Goal.Kind.LET_STAND, process), SINGLE, n -> {});
-        assertTrue(changes.search().evaluations() <= SINGLE.evaluations(), name);
-        assertEquals(List.of(), Promises.broken(changes, task, Starter.swept()), name + ", " + process);
-        return changes.proposals().size();
+        assertTrue(changes.search().evaluations() <= SINGLE.evaluations(), process);
+        return changes;
+    }
+
+    /** Proposals after which the process still does not stand, by the rules alone: quicker than whole answers. */
+    private static List<String> unkept(Changes changes, CleaningTask task) {
+        List<String> out = new ArrayList<>();
+        for (Changes.Proposal p : changes.proposals()) {
+            CleaningTask changed = Applied.to(task, p.changes(), Starter.edition());
+            Outcome outcome = Starter.swept().outcome(changed, Starter.WISHES);
+            if (outcome.line(changes.process()).orElseThrow().status() == ProcessLine.Status.RULED_OUT) {
+                out.add(changes.process() + " does not stand after " + p.changes());
+            }
+        }
+        return out;
     }
 }
