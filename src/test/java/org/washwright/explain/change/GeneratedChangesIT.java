@@ -21,7 +21,8 @@ class GeneratedChangesIT {
 
     private static final long SEED = 20261128;
     private static final int TASKS = 500;
-    private static final ChangeFinder.Scope SINGLE = new ChangeFinder.Scope(Set.of(), 1, 40);
+    private static final ChangeFinder.Scope WHOLE = new ChangeFinder.Scope(Set.of(), 1, 300);
+    private static final ChangeFinder.Scope BRIEF = new ChangeFinder.Scope(Set.of(), 1, 40);
 
     private final ChangeFinder finder = new ChangeFinder(Starter.swept());
     private final Random random = new Random(SEED);
@@ -31,7 +32,7 @@ class GeneratedChangesIT {
         int proposals = 0;
         for (Map.Entry<String, CleaningTask> e : Starter.demoTasks().entrySet()) {
             for (int i = 0; i < 3; i++) {
-                Changes changes = changes(e.getValue());
+                Changes changes = changes(e.getValue(), WHOLE);
                 assertEquals(List.of(), Promises.broken(changes, e.getValue(), Starter.swept()), e.getKey());
                 proposals += changes.proposals().size();
             }
@@ -48,7 +49,7 @@ class GeneratedChangesIT {
         for (int i = 0; asked < TASKS; i++) {
             CleaningTask task = maker.task();
             try {
-                Changes changes = changes(task);
+                Changes changes = changes(task, BRIEF);
                 assertEquals(List.of(), unkept(changes, task), "task " + i + " of seed " + SEED);
                 proposals += changes.proposals().size();
                 asked++;
@@ -63,15 +64,15 @@ class GeneratedChangesIT {
     }
 
     /** Single changes that let one of the ruled-out processes stand. */
-    private Changes changes(CleaningTask task) {
+    private Changes changes(CleaningTask task, ChangeFinder.Scope scope) {
         Outcome outcome = Starter.swept().outcome(task, Starter.WISHES);
         List<ProcessLine> out = new ArrayList<>(outcome.lines());
         out.removeIf(l -> l.status() != ProcessLine.Status.RULED_OUT);
         // Where nothing is ruled out, any process will do: nothing is proposed for it.
         List<ProcessLine> from = out.isEmpty() ? outcome.lines() : out;
         String process = from.get(random.nextInt(from.size())).process().id();
-        Changes changes = finder.find(task, Starter.WISHES, new Goal(Goal.Kind.LET_STAND, process), SINGLE, n -> {});
-        assertTrue(changes.search().evaluations() <= SINGLE.evaluations(), process);
+        Changes changes = finder.find(task, Starter.WISHES, new Goal(Goal.Kind.LET_STAND, process), scope, n -> {});
+        assertTrue(changes.search().evaluations() <= scope.evaluations(), process);
         return changes;
     }
 
