@@ -16,14 +16,11 @@ import org.washwright.explain.change.ChangeFinder;
 import org.washwright.explain.change.Changes;
 import org.washwright.explain.change.Goal;
 import org.washwright.explain.vary.Difference;
-import org.washwright.library.Engine;
-import org.washwright.library.TaskEvaluator;
 import org.washwright.rule.Edition;
 import org.washwright.task.Group;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Says what would change an answer, with no server, no database and no port. */
 @Command(
@@ -32,8 +29,8 @@ import picocli.CommandLine.Parameters;
         description = "Finds the smallest sets of changes to a task that bring a process in or make another one first.")
 final class ChangesCommand implements Callable<Integer> {
 
-    @Parameters(paramLabel = "TASK", description = "task as for assess")
-    private String task;
+    @CommandLine.Mixin
+    private AskedTask asked = new AskedTask();
 
     @Option(
             names = "--goal",
@@ -56,12 +53,6 @@ final class ChangesCommand implements Callable<Integer> {
     @Option(names = "--evaluations", defaultValue = "3000", description = "most tasks tried (default: 3000)")
     private int evaluations;
 
-    @Option(names = "--json", description = "write JSON instead of text")
-    private boolean json;
-
-    @CommandLine.Mixin
-    private RequestOptions request = new RequestOptions();
-
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
 
@@ -69,12 +60,12 @@ final class ChangesCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        Optional<TaskOfEdition> asked = TaskOfEdition.read(task, request, err);
-        if (asked.isEmpty()) {
+        Optional<AskedTask.Ready> ready = asked.read(err);
+        if (ready.isEmpty()) {
             return ExitCode.UNREADABLE_INPUT;
         }
         Diagnostics diagnostics = new Diagnostics();
-        Optional<Goal> wanted = goal(asked.get().edition(), diagnostics);
+        Optional<Goal> wanted = goal(ready.get().evaluator().edition(), diagnostics);
         Set<Group> freed = freed(diagnostics);
         range("--most", most, ChangeFinder.MOST_CHANGES, diagnostics);
         range("--evaluations", evaluations, ChangeFinder.MOST_EVALUATIONS, diagnostics);
@@ -83,15 +74,14 @@ final class ChangesCommand implements Callable<Integer> {
             return ExitCode.USAGE;
         }
         try {
-            ChangeFinder finder = new ChangeFinder(TaskEvaluator.of(asked.get().edition(), request.engine(Engine.QUICK))
-                    .assessor());
+            ChangeFinder finder = new ChangeFinder(ready.get().evaluator().assessor());
             Changes found = finder.find(
-                    asked.get().task(),
-                    request.wishes(),
+                    ready.get().task(),
+                    ready.get().wishes(),
                     wanted.get(),
                     new ChangeFinder.Scope(freed, most, evaluations),
                     n -> {});
-            if (json) {
+            if (asked.json()) {
                 EditionOptions.write(found, out);
             } else {
                 write(found, out);

@@ -7,12 +7,9 @@ import java.util.concurrent.Callable;
 import org.washwright.assessment.RefusedTask;
 import org.washwright.explain.asking.Asking;
 import org.washwright.explain.asking.FindOut;
-import org.washwright.library.Engine;
-import org.washwright.library.TaskEvaluator;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Says what to find out next, with no server, no database and no port. */
 @Command(
@@ -21,17 +18,11 @@ import picocli.CommandLine.Parameters;
         description = "Says in which order to find out what is not known of a task, and what hangs on it.")
 final class FindOutCommand implements Callable<Integer> {
 
-    @Parameters(paramLabel = "TASK", description = "task as for assess")
-    private String task;
+    @CommandLine.Mixin
+    private AskedTask asked = new AskedTask();
 
     @Option(names = "--evaluations", defaultValue = "3000", description = "most tasks tried (default: 3000)")
     private int evaluations;
-
-    @Option(names = "--json", description = "write JSON instead of text")
-    private boolean json;
-
-    @CommandLine.Mixin
-    private RequestOptions request = new RequestOptions();
 
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
@@ -44,15 +35,14 @@ final class FindOutCommand implements Callable<Integer> {
             throw new CommandLine.ParameterException(
                     spec.commandLine(), "--evaluations " + evaluations + ": at least one task has to be tried.");
         }
-        Optional<TaskOfEdition> asked = TaskOfEdition.read(task, request, err);
-        if (asked.isEmpty()) {
+        Optional<AskedTask.Ready> ready = asked.read(err);
+        if (ready.isEmpty()) {
             return ExitCode.UNREADABLE_INPUT;
         }
         try {
-            FindOut found = new Asking(TaskEvaluator.of(asked.get().edition(), request.engine(Engine.QUICK))
-                            .assessor())
-                    .ask(asked.get().task(), request.wishes(), evaluations, n -> {});
-            if (json) {
+            FindOut found = new Asking(ready.get().evaluator().assessor())
+                    .ask(ready.get().task(), ready.get().wishes(), evaluations, n -> {});
+            if (asked.json()) {
                 EditionOptions.write(found, out);
             } else {
                 write(found, out);
