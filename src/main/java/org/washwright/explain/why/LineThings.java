@@ -64,7 +64,8 @@ final class LineThings {
             places(base + "/design/proofs", d.proofs().size(), on);
         });
         on.add(base + Things.ELSE);
-        String text = c.name() + " is " + c.status() + ", with " + span(c.low(), c.high()) + " of 100 points.";
+        String text =
+                Why.capital(c.name()) + " is " + c.status() + ", with " + span(c.low(), c.high()) + " of 100 points.";
         return new Thing("process/" + c.process(), Kind.SAID, text, "process", base, on);
     }
 
@@ -79,8 +80,8 @@ final class LineThings {
         places(base + "/conditions", c.conditions().size(), on);
         places(base + "/stages", c.stages().size(), on);
         String text = c.conditions().isEmpty()
-                ? c.name() + " is recommended: no rule rules it out, and its line can be composed."
-                : c.name() + " is conditional: it hangs on what is not known.";
+                ? Why.capital(c.name()) + " is recommended: no rule rules it out, and its line can be composed."
+                : Why.capital(c.name()) + " is conditional: it hangs on what is not known.";
         return new Thing("status/" + c.process(), Kind.SAID, text, "status", base + "/status", on);
     }
 

@@ -124,7 +124,12 @@ final class Things {
             each(p.text() + "/reasons", out.reasons(), on);
             on.add(p.text() + ELSE);
             return new Thing(
-                    "status/" + out.process(), Kind.SAID, out.name() + " is ruled out.", "status", p.text(), on);
+                    "status/" + out.process(),
+                    Kind.SAID,
+                    Why.capital(out.name()) + " is ruled out.",
+                    "status",
+                    p.text(),
+                    on);
         }
         if (p.is("ruledOut", "#", "else")) {
             Answer.RuledOut out = p.in(answer.ruledOut(), 1);
