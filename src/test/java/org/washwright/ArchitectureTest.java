@@ -67,8 +67,8 @@ class ArchitectureTest {
     /** What answers tasks by the core alone, for programs and for many tasks at once. */
     private static final Set<String> HEADLESS = Set.of("library", "batch");
 
-    private static final Set<String> FEATURES =
-            Set.of("problem", "http", "access", "ledger", "pages", "rulebook", "casework", "reasons", "training");
+    private static final Set<String> FEATURES = Set.of(
+            "problem", "http", "access", "ledger", "pages", "rulebook", "casework", "reasons", "training", "editing");
 
     // ---- The pure core, from the bottom up.
 
@@ -211,6 +211,10 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule training_knows_casework_and_reasons = package_("training")
             .mayKnow(with(CORE, "problem", "http", "access", "ledger", "pages", "rulebook", "casework", "reasons"));
+
+    @ArchTest
+    static final ArchRule editing_writes_drafts_and_keeps_answers_as_cases = package_("editing")
+            .mayKnow(with(CORE, "problem", "http", "access", "ledger", "pages", "rulebook", "casework"));
 
     @ArchTest
     static final ArchRule library_knows_the_core_and_no_feature =
