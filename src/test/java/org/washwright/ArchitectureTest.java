@@ -40,7 +40,8 @@ class ArchitectureTest {
             "plant",
             "cases",
             "analysis",
-            "explain");
+            "explain",
+            "assist");
     private static final Set<String> CORE = Set.of(
             "document",
             "quantity",
@@ -59,7 +60,8 @@ class ArchitectureTest {
             "grid",
             "drools",
             "exchange",
-            "taskfile");
+            "taskfile",
+            "assist");
 
     /** What writes an answer down for people outside; only the edges know it. */
     private static final String REPORT = "report";
@@ -138,6 +140,10 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule grid_counts_processes_over_kinds_of_work =
             package_("grid").mayKnow("assessment", "line", "rule", "task", "catalogue", "document");
+
+    @ArchTest
+    static final ArchRule assist_knows_what_rules_are_made_of_and_reads_them_through_a_port =
+            package_("assist").mayKnow("rule", "task", "catalogue", "quantity", "document");
 
     // ---- Around the core.
 
