@@ -72,6 +72,11 @@ record FileGroup(Kind kind, List<Entry> entries) {
             return ending;
         }
 
+        /** Whether its files are shown at once: those written most, not the many others. */
+        public boolean opens() {
+            return this == RULES || this == TABLES || this == TREES;
+        }
+
         /** What a new file holds. */
         String start() {
             return start;
@@ -124,6 +129,11 @@ record FileGroup(Kind kind, List<Entry> entries) {
         private String encoded() {
             return URLEncoder.encode(path, StandardCharsets.UTF_8);
         }
+    }
+
+    /** How many errors were found in them. */
+    public long errors() {
+        return entries.stream().mapToLong(Entry::errors).sum();
     }
 
     static List<FileGroup> of(List<KeptFile> files, List<Diagnostic> found) {
