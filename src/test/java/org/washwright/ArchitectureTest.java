@@ -40,7 +40,8 @@ class ArchitectureTest {
             "plant",
             "cases",
             "analysis",
-            "explain");
+            "explain",
+            "impact");
     private static final Set<String> CORE = Set.of(
             "document",
             "quantity",
@@ -55,6 +56,7 @@ class ArchitectureTest {
             "cases",
             "analysis",
             "explain",
+            "impact",
             "coverage",
             "grid",
             "drools",
@@ -126,6 +128,21 @@ class ArchitectureTest {
                     "engine",
                     "rule",
                     "science",
+                    "task",
+                    "catalogue",
+                    "quantity",
+                    "document");
+
+    @ArchTest
+    static final ArchRule impact_holds_answers_of_two_editions_against_each_other = package_("impact")
+            .mayKnow(
+                    "explain",
+                    "cases",
+                    "analysis",
+                    "assessment",
+                    "line",
+                    "engine",
+                    "rule",
                     "task",
                     "catalogue",
                     "quantity",
