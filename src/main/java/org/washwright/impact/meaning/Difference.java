@@ -41,14 +41,9 @@ public record Difference(
     }
 
     /** True when it stands in another file than before. */
-    public boolean isInOtherFile() {
+    public boolean movesFile() {
         return !before.file().isEmpty()
                 && !after.file().isEmpty()
                 && !before.file().equals(after.file());
-    }
-
-    /** True for something of both editions whose answers may change. */
-    public boolean isChanged() {
-        return what == What.CHANGED;
     }
 }

@@ -134,7 +134,7 @@ class MeaningComparisonTest {
             edited.addAll(which, edit.done(old, random));
             MeaningComparison found = compared(before, EditedRules.state(edited));
             List<Difference> told = found.differences().stream()
-                    .filter(d -> d.what() != What.MOVED || d.isInOtherFile())
+                    .filter(d -> d.what() != What.MOVED || d.movesFile())
                     .toList();
             assertEquals(1, told.size(), () -> edit + " of " + old.id() + ": " + told);
             Difference d = told.get(0);
