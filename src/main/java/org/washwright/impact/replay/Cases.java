@@ -43,7 +43,7 @@ final class Cases {
                         is,
                         edited.contains(id),
                         is.equals(FAILS) ? unmet(now.get(id)) : List.of(),
-                        shown.reference().place().toString()));
+                        shown.reference().place()));
             }
         }
         return out;

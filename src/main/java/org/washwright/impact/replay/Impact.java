@@ -1,6 +1,7 @@
 package org.washwright.impact.replay;
 
 import java.util.List;
+import org.washwright.document.Place;
 import org.washwright.impact.meaning.MeaningComparison;
 import org.washwright.impact.meaning.What;
 
@@ -114,7 +115,7 @@ public record Impact(
      * @param place where the case stands
      */
     public record CaseTurn(
-            String id, String title, String before, String after, boolean edited, List<String> unmet, String place) {
+            String id, String title, String before, String after, boolean edited, List<String> unmet, Place place) {
 
         /** Keeps a copy. */
         public CaseTurn {
