@@ -69,8 +69,8 @@ class ArchitectureTest {
     /** What answers tasks by the core alone, for programs and for many tasks at once. */
     private static final Set<String> HEADLESS = Set.of("library", "batch");
 
-    private static final Set<String> FEATURES =
-            Set.of("problem", "http", "access", "ledger", "pages", "rulebook", "casework", "reasons", "training");
+    private static final Set<String> FEATURES = Set.of(
+            "problem", "http", "access", "ledger", "pages", "rulebook", "casework", "reasons", "training", "judging");
 
     // ---- The pure core, from the bottom up.
 
@@ -228,6 +228,10 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule training_knows_casework_and_reasons = package_("training")
             .mayKnow(with(CORE, "problem", "http", "access", "ledger", "pages", "rulebook", "casework", "reasons"));
+
+    @ArchTest
+    static final ArchRule judging_tries_what_casework_keeps_by_editions = package_("judging")
+            .mayKnow(with(CORE, "problem", "http", "access", "ledger", "pages", "rulebook", "casework"));
 
     @ArchTest
     static final ArchRule library_knows_the_core_and_no_feature =

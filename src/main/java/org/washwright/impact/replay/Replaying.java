@@ -198,6 +198,9 @@ public final class Replaying {
         Weight weight = ChangeWords.weight(c, onlyWords);
         List<Comparison.ProcessChange> moved = c.processes().stream()
                 .filter(p -> !p.before().equals(p.after()))
+                // One that falls out moves all behind it: it is told first.
+                .sorted(Comparator.comparing(
+                        p -> p.before().status().equals(p.after().status())))
                 .toList();
         return Optional.of(new Impact.AnswerChange(
                 trial.key(),

@@ -1,10 +1,12 @@
 package org.washwright.impact.replay;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.washwright.cases.Case;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.Hashes;
@@ -43,10 +45,10 @@ public record Trial(String key, String title, Origin origin, Optional<String> as
      */
     public static List<Trial> ofCases(State before, State after) {
         Map<String, Trial> out = new LinkedHashMap<>();
+        Set<String> known = new HashSet<>();
         for (State state : List.of(after, before)) {
             for (Case c : state.cases()) {
-                boolean known = state == before && after.cases().stream().anyMatch(o -> o.id().equals(c.id()));
-                if (!known) {
+                if (known.add(c.id())) {
                     Map<String, Object> data = new LinkedHashMap<>(TaskWriter.data(c.task(), state.edition()));
                     data.put("title", c.title());
                     data.remove("notes");
