@@ -41,7 +41,8 @@ class ArchitectureTest {
             "cases",
             "analysis",
             "explain",
-            "assist");
+            "assist",
+            "impact");
     private static final Set<String> CORE = Set.of(
             "document",
             "quantity",
@@ -56,6 +57,7 @@ class ArchitectureTest {
             "cases",
             "analysis",
             "explain",
+            "impact",
             "coverage",
             "grid",
             "drools",
@@ -70,7 +72,17 @@ class ArchitectureTest {
     private static final Set<String> HEADLESS = Set.of("library", "batch");
 
     private static final Set<String> FEATURES = Set.of(
-            "problem", "http", "access", "ledger", "pages", "rulebook", "casework", "reasons", "training", "editing");
+            "problem",
+            "http",
+            "access",
+            "ledger",
+            "pages",
+            "rulebook",
+            "casework",
+            "reasons",
+            "training",
+            "editing",
+            "judging");
 
     // ---- The pure core, from the bottom up.
 
@@ -128,6 +140,21 @@ class ArchitectureTest {
                     "engine",
                     "rule",
                     "science",
+                    "task",
+                    "catalogue",
+                    "quantity",
+                    "document");
+
+    @ArchTest
+    static final ArchRule impact_holds_answers_of_two_editions_against_each_other = package_("impact")
+            .mayKnow(
+                    "explain",
+                    "cases",
+                    "analysis",
+                    "assessment",
+                    "line",
+                    "engine",
+                    "rule",
                     "task",
                     "catalogue",
                     "quantity",
@@ -220,6 +247,10 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule editing_writes_drafts_and_keeps_answers_as_cases = package_("editing")
+            .mayKnow(with(CORE, "problem", "http", "access", "ledger", "pages", "rulebook", "casework"));
+
+    @ArchTest
+    static final ArchRule judging_tries_what_casework_keeps_by_editions = package_("judging")
             .mayKnow(with(CORE, "problem", "http", "access", "ledger", "pages", "rulebook", "casework"));
 
     @ArchTest

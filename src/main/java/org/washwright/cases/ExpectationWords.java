@@ -14,15 +14,17 @@ import org.washwright.task.Attribute;
 import org.washwright.task.Group;
 
 /** Puts expectations into words. */
-final class ExpectationWords {
+public final class ExpectationWords {
 
     private final Edition edition;
 
-    ExpectationWords(Edition edition) {
+    /** Words with the names of an edition. */
+    public ExpectationWords(Edition edition) {
         this.edition = edition;
     }
 
-    String of(Expectation e) {
+    /** What is expected, in words; two expectations of the same words ask the same. */
+    public String of(Expectation e) {
         if (e instanceof Expectation.Stands s) {
             return process(s.process()) + " is " + s.status().word();
         }

@@ -37,6 +37,12 @@ final class Cases implements Callable<Integer> {
     @Option(names = "--junit", paramLabel = "FILE", description = "write the results as JUnit XML too")
     private Path junit;
 
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            description = "text (default), json, sarif (OASIS SARIF 2.1.0: what is not met) or junit (JUnit XML)")
+    private String format;
+
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
 
@@ -44,6 +50,7 @@ final class Cases implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
+        OutputFormat wanted = OutputFormat.of(format, options.json(), OutputFormat.all(), spec.commandLine());
         Optional<EditionReader.Result> read = options.read(err);
         if (read.isEmpty()) {
             return ExitCode.UNREADABLE_INPUT;
@@ -57,11 +64,13 @@ final class Cases implements Callable<Integer> {
         List<CaseResult> results = new CaseRunner(
                         EditionOptions.quick(read.get().edition().orElseThrow()).assessor(), options.asOf())
                 .run(cases);
-        if (options.json()) {
-            EditionOptions.write(json(results), out);
-        } else {
-            text(results, out);
+        switch (wanted) {
+            case JSON -> EditionOptions.write(json(results), out);
+            case SARIF -> EditionOptions.write(SarifReport.of(CaseNotes.of(results, options.path())), out);
+            case JUNIT -> out.print(JUnitReport.of(results));
+            default -> text(results, out);
         }
+        out.flush();
         if (junit != null && !written(results, err)) {
             return ExitCode.CANNOT_WRITE;
         }

@@ -3,7 +3,10 @@ package org.washwright.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import org.washwright.document.Diagnostic;
@@ -33,21 +36,60 @@ final class Check implements Callable<Integer> {
     @Option(names = "--json", description = "write JSON instead of text")
     private boolean json;
 
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            description = "text (default), json, sarif (OASIS SARIF 2.1.0) or junit (JUnit XML)")
+    private String format;
+
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
 
     @Override
     public Integer call() {
-        EditionReader.Result result = edition == null ? EditionInput.readStarter() : EditionInput.read(edition);
+        OutputFormat wanted = OutputFormat.of(format, json, OutputFormat.all(), spec.commandLine());
+        Optional<Path> path = Optional.ofNullable(edition);
+        EditionInput.Opened opened = EditionInput.open(path);
+        EditionReader.Result result = opened.result();
         PrintWriter out = spec.commandLine().getOut();
-        if (json) {
-            out.print(new String(Hashes.canonical(json(result)), StandardCharsets.UTF_8));
-        } else {
-            DiagnosticText.write(result.diagnostics().all(), out);
-            out.println(summary(result));
+        switch (wanted) {
+            case JSON -> out.print(new String(Hashes.canonical(json(result)), StandardCharsets.UTF_8));
+            case SARIF ->
+                EditionOptions.write(
+                        SarifReport.of(result.diagnostics().all().stream()
+                                .map(d -> Noted.of(d, path))
+                                .toList()),
+                        out);
+            case JUNIT -> out.print(JUnitReport.of("edition", tested(opened)));
+            default -> {
+                DiagnosticText.write(result.diagnostics().all(), out);
+                out.println(summary(result));
+            }
         }
         out.flush();
         return result.edition().isPresent() ? ExitCode.OK : ExitCode.FINDINGS;
+    }
+
+    /** Every file of the edition, and what else something was found in. */
+    private static List<JUnitReport.Tested> tested(EditionInput.Opened opened) {
+        Map<String, List<Diagnostic>> byFile = new TreeMap<>();
+        opened.files().files().keySet().forEach(name -> byFile.put(name, new ArrayList<>()));
+        opened.result()
+                .diagnostics()
+                .all()
+                .forEach(d -> byFile.computeIfAbsent(d.place().file(), f -> new ArrayList<>())
+                        .add(d));
+        List<JUnitReport.Tested> out = new ArrayList<>();
+        byFile.forEach((file, found) -> {
+            long errors =
+                    found.stream().filter(d -> d.severity() == Severity.ERROR).count();
+            out.add(new JUnitReport.Tested(
+                    "edition",
+                    file,
+                    errors == 0 ? "" : errors + (errors == 1 ? " error" : " errors"),
+                    String.join("\n", found.stream().map(Diagnostic::toString).toList())));
+        });
+        return out;
     }
 
     private static Map<String, Object> json(EditionReader.Result result) {

@@ -57,6 +57,8 @@ public final class CommandLineEntry {
                 .addSubcommand(new ExerciseCommand())
                 .addSubcommand(new CompareCommand())
                 .addSubcommand(new WhatIfCommand())
+                .addSubcommand(new ImpactCommand())
+                .addSubcommand(new ExportCommand())
                 .addSubcommand(new Template())
                 .setExecutionExceptionHandler((failure, line, parsed) -> {
                     line.getErr().println("washwright: internal error: " + failure);
@@ -77,7 +79,7 @@ public final class CommandLineEntry {
                 "  1   the task has no recommended process, some of many tasks were refused,",
                 "      a plant can't serve one of its tasks, no change that was looked for was found,",
                 "      or the edition has errors, a case that fails or a finding nobody accepted,",
-                "      or an answer does not follow from its request",
+                "      or an answer does not follow from its request, or a change breaks cases or tasks",
                 "  2   the command line is wrong",
                 "  3   a task, a change of it, an answer, a plant, an input or an edition could not be read;",
                 "      the reasons are listed",

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.EnumSet;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.washwright.assessment.FrozenAnswer;
@@ -12,6 +13,7 @@ import org.washwright.document.Diagnostics;
 import org.washwright.exchange.EditionReader;
 import org.washwright.explain.compare.Comparing;
 import org.washwright.explain.compare.Comparison;
+import org.washwright.impact.meaning.MeaningComparison;
 import org.washwright.library.EditionInput;
 import org.washwright.library.Engine;
 import org.washwright.library.TaskEvaluator;
@@ -26,16 +28,23 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "compare",
         mixinStandardHelpOptions = true,
-        description = "Says what differs between two answers and which rules made the difference.")
+        description =
+                "Says what differs between two answers and which rules made the difference, or what differs in meaning"
+                        + " between two editions.")
 final class CompareCommand implements Callable<Integer> {
 
     @Parameters(
             index = "0",
             paramLabel = "TASK_OR_ANSWER",
-            description = "the earlier one: a task of any kind of file, or an answer as \"assess --json\" writes it")
+            description =
+                    "the earlier one: a task of any kind of file, or an answer as \"assess --json\" writes it; or an"
+                            + " edition, as a folder or zip bundle")
     private String before;
 
-    @Parameters(index = "1", paramLabel = "TASK_OR_ANSWER", description = "the later one, task or answer")
+    @Parameters(
+            index = "1",
+            paramLabel = "TASK_OR_ANSWER",
+            description = "the later one, task or answer; or an edition where the earlier one is")
     private String after;
 
     @Option(
@@ -47,6 +56,9 @@ final class CompareCommand implements Callable<Integer> {
     @Option(names = "--json", description = "write canonical JSON instead of text")
     private boolean json;
 
+    @Option(names = "--format", paramLabel = "FORMAT", description = "text (default) or json")
+    private String format;
+
     @CommandLine.Mixin
     private RequestOptions request = new RequestOptions();
 
@@ -57,6 +69,33 @@ final class CompareCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
+        boolean asJson =
+                OutputFormat.of(format, json, EnumSet.of(OutputFormat.TEXT, OutputFormat.JSON), spec.commandLine())
+                        == OutputFormat.JSON;
+        boolean first = EditionInput.isEdition(Path.of(before));
+        if (first != EditionInput.isEdition(Path.of(after))) {
+            throw new CommandLine.ParameterException(
+                    spec.commandLine(), "An edition can only be compared with another edition. Give two of a kind.");
+        }
+        return first ? editions(asJson, out, err) : answers(asJson, out, err);
+    }
+
+    private Integer editions(boolean asJson, PrintWriter out, PrintWriter err) {
+        Optional<EditionPair> pair = EditionPair.read(Path.of(before), Path.of(after), err);
+        if (pair.isEmpty()) {
+            return ExitCode.UNREADABLE_INPUT;
+        }
+        MeaningComparison found =
+                MeaningComparison.of(pair.get().before(), pair.get().after());
+        if (asJson) {
+            EditionOptions.write(found, out);
+        } else {
+            new MeaningText(found, out).write();
+        }
+        return ExitCode.OK;
+    }
+
+    private Integer answers(boolean asJson, PrintWriter out, PrintWriter err) {
         Diagnostics diagnostics = new Diagnostics();
         Optional<FrozenAnswer> old = kept(before, diagnostics);
         Optional<FrozenAnswer> now = kept(after, diagnostics);
@@ -74,7 +113,7 @@ final class CompareCommand implements Callable<Integer> {
         if (first.isEmpty() || second.isEmpty()) {
             return ExitCode.UNREADABLE_INPUT;
         }
-        write(Comparing.of(first.get(), second.get()), json, out);
+        write(Comparing.of(first.get(), second.get()), asJson, out);
         return ExitCode.OK;
     }
 

@@ -52,6 +52,11 @@ final class EditionOptions {
         return asOf == null ? LocalDate.now(ZoneOffset.UTC).toString() : asOf;
     }
 
+    /** Where the edition stands; empty for the starter rulebook. */
+    Optional<Path> path() {
+        return Optional.ofNullable(edition);
+    }
+
     boolean json() {
         return json;
     }

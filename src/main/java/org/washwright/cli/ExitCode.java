@@ -6,7 +6,8 @@ public final class ExitCode {
     public static final int OK = 0;
     /**
      * The command ran; an assessed task has no recommended process, a plant can't serve one of its tasks, some of many tasks were refused, or an edition has
-     * errors, a case that fails or a finding that nobody accepted, or an answer does not follow from its request.
+     * errors, a case that fails or a finding that nobody accepted, or an answer does not follow from its request, or a change of a
+     * rulebook breaks a case that held or a task that was answered, or an exported edition has errors.
      */
     public static final int FINDINGS = 1;
     /** The command line itself is wrong. */

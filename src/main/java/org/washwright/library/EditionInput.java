@@ -3,6 +3,9 @@ package org.washwright.library;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import org.washwright.document.Diagnostics;
 import org.washwright.document.Message;
 import org.washwright.document.Place;
@@ -17,6 +20,36 @@ public final class EditionInput {
     public static final Path STARTER = Path.of("rules", "starter");
 
     private EditionInput() {}
+
+    /**
+     * An edition with the files it was read from.
+     *
+     * @param files its files, as far as they could be gathered
+     * @param result what came of reading them
+     */
+    public record Opened(EditionFiles files, EditionReader.Result result) {}
+
+    /** Reads a folder or zip bundle and keeps its files; without a path the starter rulebook. */
+    public static Opened open(Optional<Path> path) {
+        Diagnostics diagnostics = new Diagnostics();
+        Path named = path.orElse(STARTER);
+        try {
+            EditionFiles files = path.isPresent() || Files.exists(STARTER)
+                    ? files(named, diagnostics)
+                    : PackedStarter.files(diagnostics);
+            return new Opened(files, read(files, diagnostics));
+        } catch (IOException e) {
+            diagnostics.add(Message.UNREADABLE, Place.ofFile(named.toString()), named.toString());
+            return new Opened(new EditionFiles(Map.of()), EditionReader.Result.failed(diagnostics));
+        }
+    }
+
+    /** True when a path looks like an edition: a folder that holds one, or a zip bundle. */
+    public static boolean isEdition(Path path) {
+        return Files.isDirectory(path)
+                ? Files.exists(path.resolve("edition.yaml"))
+                : path.toString().toLowerCase(Locale.ROOT).endsWith(".zip") && Files.isRegularFile(path);
+    }
 
     /** The raw files of a folder or zip bundle. */
     static EditionFiles files(Path path, Diagnostics diagnostics) throws IOException {

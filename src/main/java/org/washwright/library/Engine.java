@@ -23,7 +23,8 @@ public enum Engine {
         this.factory = factory;
     }
 
-    InferenceFactory factory() {
+    /** How it runs rules. */
+    public InferenceFactory factory() {
         return factory.get();
     }
 }
