@@ -37,6 +37,11 @@ public enum Message {
             "Use letters a to z, digits and hyphens, at most 60, starting with a letter"),
     NOT_A_NUMBER(ERROR, "\"{value}\" is not a number", "Write for instance 12.5, with a point as decimal sign"),
 
+    EDIT_NOWHERE(
+            ERROR, "\"{value}\" leads to nothing that could be changed so", "Read the file again; it may have changed"),
+    EDIT_TANGLED(
+            ERROR, "\"{value}\" is written in a way that a form can't change", "Change it in the text of the file"),
+
     // quantities
     BAD_QUANTITY(ERROR, "\"{value}\" is not a quantity", "Write a number and a unit, for instance \"{0}\""),
     DECIMAL_COMMA(ERROR, "\"{value}\" holds a comma", "Use a point as decimal sign and no sign between thousands"),
