@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
@@ -31,10 +32,21 @@ public final class DroolsInference implements Inference {
 
     private final KieBase base;
 
-    private DroolsInference(List<Rule> rules, Map<String, Integer> levels, FactTypes types, Units units) {
+    private DroolsInference(
+            List<Rule> rules,
+            Map<String, Integer> levels,
+            FactTypes types,
+            Units units,
+            BiConsumer<Integer, Integer> progress) {
         this.rules = RankedRule.byId(rules, levels);
         this.types = types;
-        this.units = UnitPlan.texts(rules, levels).stream().map(units::of).toList();
+        List<String> texts = UnitPlan.texts(rules, levels);
+        List<Units.Unit> made = new ArrayList<>();
+        texts.forEach(text -> {
+            made.add(units.of(text));
+            progress.accept(made.size(), texts.size());
+        });
+        this.units = List.copyOf(made);
         List<Model> models = new ArrayList<>();
         this.units.forEach(u -> models.addAll(u.models()));
         this.base = KieBaseBuilder.createKieBaseFromModel(models);
@@ -47,7 +59,12 @@ public final class DroolsInference implements Inference {
 
     /** Takes rules compiled before from these units, and compiles the others. */
     public static InferenceFactory factory(Units units) {
-        return (rules, levels, types) -> new DroolsInference(rules, levels, types, units);
+        return factory(units, (done, all) -> {});
+    }
+
+    /** The same, telling after each part how many of how many are ready. */
+    public static InferenceFactory factory(Units units, BiConsumer<Integer, Integer> progress) {
+        return (rules, levels, types) -> new DroolsInference(rules, levels, types, units, progress);
     }
 
     @Override

@@ -203,6 +203,28 @@ public record EditionFiles(Map<String, byte[]> files) {
         return true;
     }
 
+    /** Checks the name and size of one file, as one that is to join an edition. */
+    public static void checkFile(String name, long bytes, Diagnostics diagnostics) {
+        // What is refused stands in the diagnostics.
+        boolean ignored = admit(name, 0, bytes, diagnostics);
+    }
+
+    /** Checks that the files together are not too many or too large, and that no two names differ in capitals alone. */
+    public void checkWhole(Diagnostics diagnostics) {
+        long total = files.values().stream().mapToLong(b -> b.length).sum();
+        if (total > MAX_TOTAL) {
+            diagnostics.add(Message.TOO_LARGE, Place.ofFile("edition"), total + " bytes", MAX_TOTAL + " bytes");
+        }
+        if (files.size() > MAX_FILES) {
+            diagnostics.add(Message.TOO_LARGE, Place.ofFile("edition"), files.size() + " files", MAX_FILES + " files");
+        }
+        Set<String> names = new HashSet<>();
+        files.keySet().stream()
+                .filter(name -> !names.add(name.toLowerCase(Locale.ROOT)))
+                .forEach(name -> diagnostics.add(
+                        Message.DUPLICATE_ID, Place.ofFile(name), name, "file name", "the same edition"));
+    }
+
     /** The files as a zip; the same files give the same bytes. */
     public byte[] toZip() {
         ByteArrayOutputStream out = new ByteArrayOutputStream();

@@ -7,6 +7,7 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * One page of a list.
@@ -21,6 +22,11 @@ public record Paged<T>(List<T> items, int page, int size, long total) {
     /** A page of a list. */
     public static <T> Paged<T> of(List<T> items, Slice slice, long total) {
         return new Paged<>(List.copyOf(items), slice.page(), slice.size(), total);
+    }
+
+    /** The same page with other entries. */
+    public <R> Paged<R> map(Function<T, R> entry) {
+        return new Paged<>(items.stream().map(entry).toList(), page, size, total);
     }
 
     /** Whether more follow. */

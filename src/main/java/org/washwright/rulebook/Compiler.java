@@ -10,12 +10,12 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.washwright.assessment.Assessor;
 import org.washwright.drools.DroolsInference;
 import org.washwright.drools.Units;
-import org.washwright.engine.InferenceFactory;
 import org.washwright.problem.ProblemException;
 import org.washwright.rule.Edition;
 
@@ -39,16 +39,16 @@ class Compiler {
                 return made;
             });
 
-    private final InferenceFactory factory;
+    private final Units units;
 
     /** Keeps compiled rules below the data folder, so that a restart compiles nothing. */
     Compiler(@ConfigProperty(name = "washwright.data-dir") Path dataFolder) {
-        factory = DroolsInference.factory(Units.in(dataFolder.resolve("compiled-rules")));
+        units = Units.in(dataFolder.resolve("compiled-rules"));
     }
 
-    /** An edition ready to answer, at once or when it is done. */
-    CompletableFuture<Assessor> ready(String textHash, Supplier<Edition> edition) {
-        CompletableFuture<Assessor> found = ready.get(textHash, key -> start(edition));
+    /** An edition ready to answer, at once or when it is done; how far it is, is told in words. */
+    CompletableFuture<Assessor> ready(String textHash, Supplier<Edition> edition, Consumer<String> progress) {
+        CompletableFuture<Assessor> found = ready.get(textHash, key -> start(edition, progress));
         found.whenComplete((assessor, failure) -> {
             if (failure != null) {
                 ready.remove(textHash, found);
@@ -61,9 +61,14 @@ class Compiler {
         return ready.size();
     }
 
-    private CompletableFuture<Assessor> start(Supplier<Edition> edition) {
+    private CompletableFuture<Assessor> start(Supplier<Edition> edition, Consumer<String> progress) {
         try {
-            return CompletableFuture.supplyAsync(() -> Assessor.of(edition.get(), factory), thread);
+            return CompletableFuture.supplyAsync(
+                    () -> Assessor.of(
+                            edition.get(),
+                            DroolsInference.factory(
+                                    units, (done, all) -> progress.accept("part " + done + " of " + all))),
+                    thread);
         } catch (RejectedExecutionException e) {
             throw new ProblemException(
                     503, "Busy", "Too many editions are being made ready; try again in a minute.", List.of());

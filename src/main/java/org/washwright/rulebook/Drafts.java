@@ -1,6 +1,5 @@
 package org.washwright.rulebook;
 
-import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -8,34 +7,26 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.UUID;
-import java.util.concurrent.CompletionStage;
-import org.eclipse.microprofile.context.ManagedExecutor;
 import org.washwright.access.Person;
 import org.washwright.document.Diagnostics;
-import org.washwright.document.Severity;
 import org.washwright.exchange.EditionFiles;
 import org.washwright.http.Tags;
 import org.washwright.problem.Conflict;
 import org.washwright.problem.Invalid;
 import org.washwright.problem.ProblemError;
 import org.washwright.problem.ProblemErrors;
-import org.washwright.problem.Refused;
 
-/** The way of an edition: uploaded, mended, asked for review, released by somebody else. */
+/** Drafts as a whole: brought in, begun from an edition or from nothing, given other files. */
 @ApplicationScoped
 class Drafts {
-    static final int NOTE_LENGTH = 2000;
-
     private final EditionStore store;
-    private final Editions editions;
+    private final Rulebooks rulebooks;
     private final Clock clock;
-    private final ManagedExecutor executor;
 
-    Drafts(EditionStore store, Editions editions, Clock clock, ManagedExecutor executor) {
+    Drafts(EditionStore store, Rulebooks rulebooks, Clock clock) {
         this.store = store;
-        this.editions = editions;
+        this.rulebooks = rulebooks;
         this.clock = clock;
-        this.executor = executor;
     }
 
     /**
@@ -64,119 +55,55 @@ class Drafts {
         return stored(workspace, by, files).view();
     }
 
+    /** Begins a draft with the files of an edition of any state. */
+    @Transactional
+    EditionView begin(UUID workspace, Person by, UUID from) {
+        StoredEdition before = store.get(workspace, from);
+        StoredEdition draft = stored(workspace, by, store.files(before));
+        draft.basedOn = before.id;
+        store.flush();
+        return draft.view();
+    }
+
+    /** Begins a rulebook of its own with the words of an edition, and with its rules if they are wanted. */
+    @Transactional
+    EditionView begin(UUID workspace, Person by, UUID from, OwnRulebook own) {
+        StoredEdition before = store.get(workspace, from);
+        StoredEdition draft = stored(workspace, by, own.files(store.files(before)));
+        draft.basedOn = before.id;
+        store.flush();
+        return draft.view();
+    }
+
     /** Stores files as a draft. */
     StoredEdition stored(UUID workspace, Person by, EditionFiles files) {
         Reading reading = Reading.of(files);
-        StoredEdition draft = new StoredEdition(workspace, rulebook(workspace, reading.name()), by, now());
+        StoredEdition draft = new StoredEdition(workspace, rulebooks.of(workspace, reading.name()), by, now());
         draft.starter = by.equals(Person.PROGRAM);
         draft.hold(reading, by, now());
         store.add(draft);
         store.setFiles(draft, files);
+        store.wrote(draft, by.id());
         return draft;
     }
 
     @Transactional
     EditionView replace(UUID workspace, Person by, UUID id, int expected, EditionFiles files) {
-        StoredEdition draft = held(workspace, id, expected);
+        StoredEdition draft = store.hold(workspace, id);
+        if (draft.state.stands()) {
+            throw new Conflict("This edition is released and never changes; begin a draft from it.");
+        }
+        Tags.check(expected, draft.version);
         Reading reading = Reading.of(files);
-        draft.rulebook = rulebook(workspace, reading.name());
+        draft.rulebook = rulebooks.of(workspace, reading.name());
         draft.hold(reading, by, now());
         store.setFiles(draft, files);
+        store.wrote(draft, by.id());
         store.flush();
         return draft.view();
-    }
-
-    @Transactional
-    EditionView ask(UUID workspace, Person by, UUID id, int expected, String note) {
-        checkNote(note);
-        StoredEdition draft = held(workspace, id, expected);
-        if (draft.state != EditionState.DRAFT) {
-            throw new Conflict("A review is asked for already.");
-        }
-        refuseErrors(workspace, draft);
-        draft.ask(by, note.strip(), now());
-        store.flush();
-        return draft.view();
-    }
-
-    /**
-     * Releases an edition: it is made ready to answer first, away from the caller's thread; only when that worked one
-     * transaction gives it its number. What changed meanwhile is checked again then.
-     */
-    CompletionStage<EditionView> release(UUID workspace, Person by, UUID id, int expected, String note) {
-        checkNote(note);
-        String hash = QuarkusTransaction.requiringNew().call(() -> {
-            StoredEdition edition = held(workspace, id, expected);
-            checkRelease(workspace, edition, by);
-            return edition.textHash;
-        });
-        return editions.ready(workspace, id)
-                .thenApplyAsync(
-                        assessor -> QuarkusTransaction.requiringNew().call(() -> {
-                            StoredEdition edition = held(workspace, id, expected);
-                            checkRelease(workspace, edition, by);
-                            if (!edition.textHash.equals(hash)) {
-                                throw new Conflict("The files changed while they were made ready; look at them again.");
-                            }
-                            number(edition, by, note.strip());
-                            return edition.view();
-                        }),
-                        executor);
-    }
-
-    /** Gives an edition its number; the caller holds its row. */
-    void number(StoredEdition edition, Person by, String note) {
-        edition.release(store.nextNumber(edition.rulebook), by, note, now());
-        store.flush();
-    }
-
-    private void checkRelease(UUID workspace, StoredEdition edition, Person by) {
-        if (edition.state != EditionState.ASKED) {
-            throw new Conflict("Nobody has asked for a review of this draft yet; its author does that first.");
-        }
-        if (edition.writtenBy(by.id())) {
-            throw new Refused("Nobody releases what they wrote: another reviewer has to look at it.");
-        }
-        refuseErrors(workspace, edition);
-    }
-
-    private void refuseErrors(UUID workspace, StoredEdition edition) {
-        if (edition.errors > 0) {
-            throw new Invalid(ProblemErrors.of(editions.reading(workspace, edition.id).diagnostics().stream()
-                    .filter(d -> d.severity() == Severity.ERROR)
-                    .toList()));
-        }
-    }
-
-    private StoredEdition held(UUID workspace, UUID id, int expected) {
-        StoredEdition edition = store.hold(workspace, id);
-        if (edition.state == EditionState.RELEASED) {
-            throw new Conflict("This edition is released and never changes; upload its successor as a new draft.");
-        }
-        Tags.check(expected, edition.version);
-        return edition;
-    }
-
-    private Rulebook rulebook(UUID workspace, String name) {
-        return store.rulebook(workspace, name).orElseGet(() -> {
-            Rulebook made = new Rulebook(workspace, name, now());
-            store.add(made);
-            return made;
-        });
     }
 
     private Instant now() {
         return clock.instant().truncatedTo(ChronoUnit.MICROS);
-    }
-
-    private static void checkNote(String note) {
-        if (note.length() > NOTE_LENGTH) {
-            throw new Invalid(List.of(ProblemError.at(
-                    "/note",
-                    note.substring(0, 40) + "…",
-                    "The note is longer than " + NOTE_LENGTH + " characters.",
-                    "Shorten it.",
-                    "text-too-long")));
-        }
     }
 }

@@ -8,7 +8,8 @@ import java.util.Arrays;
 enum EditionState {
     DRAFT("draft"),
     ASKED("asked for review"),
-    RELEASED("released");
+    RELEASED("released"),
+    WITHDRAWN("withdrawn");
 
     private final String word;
 
@@ -18,6 +19,11 @@ enum EditionState {
 
     String word() {
         return word;
+    }
+
+    /** Whether its files stand for good. */
+    boolean stands() {
+        return this == RELEASED || this == WITHDRAWN;
     }
 
     /** Kept in the database as the word itself. */

@@ -87,6 +87,25 @@ class EditionStore {
                 .getSingleResult();
     }
 
+    /** Notes what reading the files told, unless they have changed since; the tag of the edition stays as it is. */
+    void count(UUID workspace, UUID id, Reading reading) {
+        StoredEdition counts = new StoredEdition();
+        counts.count(reading);
+        store.createQuery("update StoredEdition set title = :title, meaningHash = :meaning, errors = :errors,"
+                        + " warnings = :warnings, rules = :rules, terms = :terms, counted = true"
+                        + " where workspaceId = :workspace and id = :id and textHash = :hash and counted = false")
+                .setParameter("title", counts.title)
+                .setParameter("meaning", counts.meaningHash)
+                .setParameter("errors", counts.errors)
+                .setParameter("warnings", counts.warnings)
+                .setParameter("rules", counts.rules)
+                .setParameter("terms", counts.terms)
+                .setParameter("workspace", workspace)
+                .setParameter("id", id)
+                .setParameter("hash", reading.textHash())
+                .executeUpdate();
+    }
+
     void add(Object row) {
         store.persist(row);
         store.flush();
@@ -112,6 +131,66 @@ class EditionStore {
                         .setParameter("path", path)
                         .setParameter("bytes", bytes)
                         .executeUpdate());
+    }
+
+    /** One file of an edition. */
+    Optional<KeptFile> file(StoredEdition edition, String path) {
+        return store.createNativeQuery(
+                        "SELECT bytes FROM edition_file"
+                                + " WHERE workspace_id = :workspace AND edition_id = :edition AND path = :path",
+                        byte[].class)
+                .setParameter("workspace", edition.workspaceId)
+                .setParameter("edition", edition.id)
+                .setParameter("path", path)
+                .getResultStream()
+                .findFirst()
+                .map(bytes -> KeptFile.of(path, (byte[]) bytes));
+    }
+
+    /** Puts one file in place of the one of that name, if any. */
+    void putFile(StoredEdition edition, String path, byte[] bytes) {
+        store.createNativeQuery("INSERT INTO edition_file (edition_id, workspace_id, path, bytes)"
+                        + " VALUES (:edition, :workspace, :path, :bytes)"
+                        + " ON CONFLICT (edition_id, path) DO UPDATE SET bytes = excluded.bytes")
+                .setParameter("edition", edition.id)
+                .setParameter("workspace", edition.workspaceId)
+                .setParameter("path", path)
+                .setParameter("bytes", bytes)
+                .executeUpdate();
+    }
+
+    void removeFile(StoredEdition edition, String path) {
+        store.createNativeQuery("DELETE FROM edition_file"
+                        + " WHERE workspace_id = :workspace AND edition_id = :edition AND path = :path")
+                .setParameter("workspace", edition.workspaceId)
+                .setParameter("edition", edition.id)
+                .setParameter("path", path)
+                .executeUpdate();
+    }
+
+    /** Notes that somebody gave a draft a file. */
+    void wrote(StoredEdition edition, UUID account) {
+        if (account != null) {
+            store.createNativeQuery("INSERT INTO edition_writer (edition_id, workspace_id, account_id)"
+                            + " VALUES (:edition, :workspace, :account) ON CONFLICT DO NOTHING")
+                    .setParameter("edition", edition.id)
+                    .setParameter("workspace", edition.workspaceId)
+                    .setParameter("account", account)
+                    .executeUpdate();
+        }
+    }
+
+    /** Whether an account ever gave an edition a file. */
+    boolean writtenBy(StoredEdition edition, UUID account) {
+        return edition.writtenBy(account)
+                || !store.createNativeQuery(
+                                "SELECT 1 FROM edition_writer"
+                                        + " WHERE workspace_id = :workspace AND edition_id = :edition AND account_id = :account")
+                        .setParameter("workspace", edition.workspaceId)
+                        .setParameter("edition", edition.id)
+                        .setParameter("account", account)
+                        .getResultList()
+                        .isEmpty();
     }
 
     EditionFiles files(StoredEdition edition) {

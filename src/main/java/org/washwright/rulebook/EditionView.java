@@ -11,7 +11,7 @@ import java.util.UUID;
  * @param id of the record, not part of any hash
  * @param rulebook name of the rulebook
  * @param title what a reader calls it
- * @param state {@code draft}, {@code asked for review} or {@code released}
+ * @param state {@code draft}, {@code asked for review}, {@code released} or {@code withdrawn}
  * @param number number of a released edition within its rulebook
  * @param starter true for the edition that came with the program
  * @param errors errors found in its files
@@ -23,7 +23,11 @@ import java.util.UUID;
  * @param created who made it and when
  * @param changed who last gave it its files and when
  * @param asked who asked for a review
+ * @param approved who approved these very files, and said what
  * @param released who released it
+ * @param despite what was left open at the release, and why it was released all the same
+ * @param withdrawn who withdrew it, and why
+ * @param basedOn the edition that a draft was begun from
  * @param version counts changes of this record, as in its ETag
  */
 @JsonInclude(JsonInclude.Include.NON_ABSENT)
@@ -43,7 +47,11 @@ public record EditionView(
         Act created,
         Act changed,
         Optional<Act> asked,
+        Optional<Act> approved,
         Optional<Act> released,
+        Optional<String> despite,
+        Optional<Act> withdrawn,
+        Optional<UUID> basedOn,
         int version) {
 
     /** Something a person did, when (ISO 8601, UTC) and with what note. */
@@ -63,9 +71,15 @@ public record EditionView(
         return rulebook + number.map(n -> ", edition " + n).orElse(", " + state);
     }
 
-    /** Whether it is released. */
+    /** Whether it is released and answers new tasks. */
     @JsonIgnore
     public boolean isReleased() {
         return state.equals(EditionState.RELEASED.word());
+    }
+
+    /** Whether it was released once: its files never change, and what it answered can be answered again. */
+    @JsonIgnore
+    public boolean isKept() {
+        return number.isPresent();
     }
 }

@@ -8,12 +8,16 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.function.Consumer;
 import org.washwright.assessment.Assessor;
+import org.washwright.document.Severity;
 import org.washwright.engine.sweep.SweepInference;
 import org.washwright.exchange.EditionFiles;
 import org.washwright.http.Paged;
 import org.washwright.http.Slice;
 import org.washwright.problem.Conflict;
+import org.washwright.problem.Invalid;
+import org.washwright.problem.ProblemErrors;
 import org.washwright.rule.Edition;
 
 /** Editions as other features use them: which one counts, what it says, and its answers. */
@@ -45,18 +49,43 @@ public class Editions {
                         "This workspace has no released edition yet; have a draft reviewed and released first."));
     }
 
-    /** An edition of a workspace. */
-    @Transactional
+    /** An edition of a workspace. A draft whose files were saved since they were counted is read first. */
     public EditionView view(UUID workspace, UUID id) {
-        return store.get(workspace, id).view();
+        return counted(workspace, state(workspace, id));
     }
 
     /** A part of the list of editions, changed last first. */
-    @Transactional
     public Paged<EditionView> list(UUID workspace, Slice slice) {
-        List<EditionView> views =
-                store.list(workspace, slice).stream().map(StoredEdition::view).toList();
-        return Paged.of(views, slice, store.count(workspace));
+        return QuarkusTransaction.joiningExisting()
+                .call(() -> {
+                    List<State> states =
+                            store.list(workspace, slice).stream().map(State::of).toList();
+                    return Paged.of(states, slice, store.count(workspace));
+                })
+                .map(state -> counted(workspace, state));
+    }
+
+    /** An edition as stored, and whether its counts are those of its present files. */
+    private record State(EditionView view, boolean counted) {
+        static State of(StoredEdition edition) {
+            return new State(edition.view(), edition.counted);
+        }
+    }
+
+    private State state(UUID workspace, UUID id) {
+        return QuarkusTransaction.joiningExisting().call(() -> State.of(store.get(workspace, id)));
+    }
+
+    private EditionView counted(UUID workspace, State state) {
+        if (state.counted()) {
+            return state.view();
+        }
+        UUID id = state.view().id();
+        Reading reading = reading(workspace, id);
+        return QuarkusTransaction.requiringNew().call(() -> {
+            store.count(workspace, id, reading);
+            return store.get(workspace, id).view();
+        });
     }
 
     /** The content of an edition; refused when its files have errors. */
@@ -77,7 +106,10 @@ public class Editions {
     public Assessor assessor(UUID workspace, UUID id) {
         EditionView edition = view(workspace, id);
         if (!edition.isReleased()) {
-            throw new Conflict("Only a released edition answers tasks; this one is a draft.");
+            throw new Conflict(
+                    edition.isKept()
+                            ? "This edition was withdrawn and answers no new tasks; what it answered before stays as it is."
+                            : "Only a released edition answers tasks; this one is a draft.");
         }
         return waited(ready(workspace, id));
     }
@@ -88,21 +120,39 @@ public class Editions {
         return indexed.get(content.textHash(), hash -> Assessor.of(content, SweepInference.factory()));
     }
 
-    Reading reading(UUID workspace, UUID id) {
-        EditionView view = view(workspace, id);
-        Optional<Reading> known = readings.find(view.textHash());
+    /** What came of reading the present files of an edition. */
+    public Reading reading(UUID workspace, UUID id) {
+        Optional<Reading> known = readings.find(state(workspace, id).view().textHash());
         if (known.isPresent()) {
             return known.get();
         }
         // The files are fetched before the cache is held: whoever waits for it may hold the last database connection.
         EditionFiles files = files(workspace, id);
-        return readings.get(view.textHash(), hash -> Reading.of(files));
+        return readings.get(files.textHash(), hash -> Reading.of(files));
+    }
+
+    /** Refuses to go on with files that have errors. */
+    void refuseErrors(UUID workspace, StoredEdition edition) {
+        if (!edition.counted) {
+            throw new Conflict("The files are being changed just now; look at them again.");
+        }
+        if (edition.errors > 0) {
+            throw new Invalid(ProblemErrors.of(reading(workspace, edition.id).diagnostics().stream()
+                    .filter(d -> d.severity() == Severity.ERROR)
+                    .toList()));
+        }
     }
 
     /** Starts making an edition ready. */
     CompletableFuture<Assessor> ready(UUID workspace, UUID id) {
-        String hash = view(workspace, id).textHash();
-        return compiler.ready(hash, () -> QuarkusTransaction.requiringNew().call(() -> content(workspace, id)));
+        return ready(workspace, id, progress -> {});
+    }
+
+    /** The same, telling how far it is. */
+    CompletableFuture<Assessor> ready(UUID workspace, UUID id, Consumer<String> progress) {
+        String hash = state(workspace, id).view().textHash();
+        return compiler.ready(
+                hash, () -> QuarkusTransaction.requiringNew().call(() -> content(workspace, id)), progress);
     }
 
     private static Assessor waited(CompletableFuture<Assessor> coming) {

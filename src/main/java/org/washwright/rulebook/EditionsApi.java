@@ -1,6 +1,5 @@
 package org.washwright.rulebook;
 
-import io.smallrye.common.annotation.Blocking;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
@@ -22,7 +21,6 @@ import java.net.URI;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.concurrent.CompletionStage;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
@@ -84,6 +82,35 @@ class EditionsApi {
                 .build();
     }
 
+    @POST
+    @Path("{id}/drafts")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @RolesAllowed(Roles.CONSULTANT)
+    @Operation(
+            summary = "Begin a draft from this edition",
+            description =
+                    "With a name and a title it becomes a rulebook of its own, with the rules or with the words alone.")
+    @APIResponse(responseCode = "201", description = "The draft, with the same files byte for byte.")
+    public Response begin(@PathParam("id") UUID id, Begun begun) {
+        EditionView made = Optional.ofNullable(begun)
+                .flatMap(Begun::own)
+                .map(own -> drafts.begin(caller.workspaceId(), Person.of(caller), id, own))
+                .orElseGet(() -> drafts.begin(caller.workspaceId(), Person.of(caller), id));
+        return Response.created(URI.create("/api/editions/" + made.id()))
+                .entity(made)
+                .tag(Tags.of(made.version()))
+                .build();
+    }
+
+    /** What a draft is begun as; all may be left out for a draft of the same rulebook. */
+    record Begun(Optional<String> name, Optional<String> title, Optional<Boolean> withRules) {
+        Optional<OwnRulebook> own() {
+            return name.isEmpty() && title.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(new OwnRulebook(name.orElse(""), title.orElse(""), withRules.orElse(true)));
+        }
+    }
+
     @GET
     @Path("{id}")
     @Operation(summary = "One edition")
@@ -131,6 +158,7 @@ class EditionsApi {
                 .type(ZIP)
                 .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + name + "\"")
                 .header("Washwright-Text-Hash", edition.textHash())
+                .header("Washwright-Meaning-Hash", edition.meaningHash().orElse("none"))
                 .build();
     }
 
@@ -167,42 +195,7 @@ class EditionsApi {
         return Paged.of(rules, slice, edition.rules().size()).answer(request, uri);
     }
 
-    @POST
-    @Path("{id}/review")
-    @Consumes(MediaType.APPLICATION_JSON)
-    @RolesAllowed(Roles.CONSULTANT)
-    @Operation(summary = "Ask for a review of a draft without errors")
-    @APIResponse(responseCode = "200", description = "The edition, asked for review.")
-    @APIResponse(responseCode = "422", description = "Its files have errors.")
-    public Response review(@PathParam("id") UUID id, @HeaderParam("If-Match") String ifMatch, Note note) {
-        int version = Tags.required(ifMatch);
-        return tagged(drafts.ask(caller.workspaceId(), Person.of(caller), id, version, Note.text(note)));
-    }
-
-    @POST
-    @Path("{id}/release")
-    @Consumes(MediaType.APPLICATION_JSON)
-    @RolesAllowed(Roles.REVIEWER)
-    @Operation(summary = "Release an edition that somebody else wrote; from then on it never changes")
-    @APIResponse(responseCode = "200", description = "The released edition with its number.")
-    @APIResponse(responseCode = "403", description = "Nobody releases what they wrote.")
-    @APIResponse(responseCode = "409", description = "No review was asked for, or it is released already.")
-    @Blocking
-    public CompletionStage<Response> release(
-            @PathParam("id") UUID id, @HeaderParam("If-Match") String ifMatch, Note note) {
-        int version = Tags.required(ifMatch);
-        return drafts.release(caller.workspaceId(), Person.of(caller), id, version, Note.text(note))
-                .thenApply(EditionsApi::tagged);
-    }
-
     private static Response tagged(EditionView edition) {
         return Response.ok(edition).tag(Tags.of(edition.version())).build();
-    }
-
-    /** What a person says with a step; may be left out. */
-    record Note(Optional<String> note) {
-        static String text(Note body) {
-            return Optional.ofNullable(body).flatMap(Note::note).orElse("");
-        }
     }
 }

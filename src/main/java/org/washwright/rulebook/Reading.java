@@ -23,7 +23,7 @@ import org.washwright.rule.Edition;
  * @param checks how it is to be checked
  * @param diagnostics everything found
  */
-record Reading(
+public record Reading(
         String name,
         String title,
         String textHash,
@@ -32,16 +32,15 @@ record Reading(
         List<Diagnostic> diagnostics) {
 
     /** Name of a rulebook whose files do not tell it. */
-    static final String UNNAMED = "unnamed";
+    public static final String UNNAMED = "unnamed";
 
     private static final int TITLE_LENGTH = 200;
 
     static Reading of(EditionFiles files) {
         EditionReader.Result result = new EditionReader(new DrlReader()).read(files);
-        String name = head(files, "name");
         String title = head(files, "title");
         return new Reading(
-                name.matches("[a-z][a-z0-9-]{0,59}") ? name : UNNAMED,
+                name(files),
                 title.isBlank() ? "Untitled" : title.substring(0, Math.min(TITLE_LENGTH, title.length())),
                 files.textHash(),
                 result.edition(),
@@ -49,11 +48,19 @@ record Reading(
                 result.diagnostics().all());
     }
 
-    int errors() {
+    /** The name that the files give their rulebook. */
+    static String name(EditionFiles files) {
+        String name = head(files, "name");
+        return name.matches("[a-z][a-z0-9-]{0,59}") ? name : UNNAMED;
+    }
+
+    /** How many errors were found. */
+    public int errors() {
         return count(Severity.ERROR);
     }
 
-    int warnings() {
+    /** How many warnings were found. */
+    public int warnings() {
         return count(Severity.WARNING);
     }
 

@@ -36,6 +36,11 @@ public final class Recent<V> {
         return Optional.ofNullable(kept.get(key));
     }
 
+    /** Puts a thing in place of the one under its key. */
+    public synchronized void put(String key, V value) {
+        kept.put(key, value);
+    }
+
     synchronized void remove(String key, V value) {
         kept.remove(key, value);
     }

@@ -47,11 +47,15 @@ class RulebookPages {
     private final Caller caller;
     private final Editions editions;
     private final Drafts drafts;
+    private final Reviews reviews;
+    private final Releases releases;
 
-    RulebookPages(Caller caller, Editions editions, Drafts drafts) {
+    RulebookPages(Caller caller, Editions editions, Drafts drafts, Reviews reviews, Releases releases) {
         this.caller = caller;
         this.editions = editions;
         this.drafts = drafts;
+        this.reviews = reviews;
+        this.releases = releases;
     }
 
     @GET
@@ -181,7 +185,7 @@ class RulebookPages {
             @FormParam("version") int version,
             @FormParam("note") @DefaultValue("") String note) {
         try {
-            drafts.ask(caller.workspaceId(), Person.of(caller), id, version, note);
+            reviews.ask(caller.workspaceId(), Person.of(caller), id, version, note);
             return to(id, "");
         } catch (Invalid | Conflict | PreconditionFailed refusal) {
             return refused(id, refusal, note);
@@ -196,12 +200,14 @@ class RulebookPages {
             @PathParam("id") UUID id,
             @FormParam("version") int version,
             @FormParam("note") @DefaultValue("") String note,
+            @FormParam("despite") @DefaultValue("") String despite,
             @FormParam("sure") @DefaultValue("") String sure) {
         try {
             checkSaid(note, sure);
             // Made now: on the thread that finishes the release there is no request to read the address from.
             Response done = to(id, "");
-            return drafts.release(caller.workspaceId(), Person.of(caller), id, version, note)
+            return releases.release(
+                            caller.workspaceId(), Person.of(caller), id, version, new Releases.Word(note, despite))
                     .thenApply(released -> done);
         } catch (Invalid | Conflict | PreconditionFailed | Refused refusal) {
             return CompletableFuture.completedFuture(refused(id, refusal, note));

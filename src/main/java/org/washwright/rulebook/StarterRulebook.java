@@ -30,6 +30,7 @@ class StarterRulebook {
 
     private final EditionStore store;
     private final Drafts drafts;
+    private final Releases releases;
     private final Editions editions;
     private final Workspaces workspaces;
     private final Optional<Path> folder;
@@ -37,11 +38,13 @@ class StarterRulebook {
     StarterRulebook(
             EditionStore store,
             Drafts drafts,
+            Releases releases,
             Editions editions,
             Workspaces workspaces,
             @ConfigProperty(name = "washwright.rulebook.starter") Optional<Path> folder) {
         this.store = store;
         this.drafts = drafts;
+        this.releases = releases;
         this.editions = editions;
         this.workspaces = workspaces;
         this.folder = folder;
@@ -72,7 +75,7 @@ class StarterRulebook {
 
     private void give(UUID workspace, EditionFiles files) {
         StoredEdition edition = drafts.stored(workspace, Person.PROGRAM, files);
-        drafts.number(edition, Person.PROGRAM, "Came with the program.");
+        releases.number(edition, Person.PROGRAM, new Releases.Word("Came with the program.", ""));
         LOG.infof("Gave a workspace the rulebook '%s' as its first edition.", edition.rulebook.name);
     }
 

@@ -50,6 +50,21 @@ class StoredEdition {
     String releasedByName;
     Instant releasedAt;
     String releasedNote;
+    String releasedDespite;
+
+    /** Whether the counts and the meaning are those of the present files; saving a file does not read it. */
+    boolean counted;
+
+    UUID basedOn;
+    UUID approvedBy;
+    String approvedByName;
+    Instant approvedAt;
+    String approvedNote;
+    String approvedHash;
+    UUID withdrawnBy;
+    String withdrawnByName;
+    Instant withdrawnAt;
+    String withdrawnReason;
 
     @Version
     int version;
@@ -68,8 +83,14 @@ class StoredEdition {
 
     /** Takes over what was read of a bundle; whoever asked for a review of the old files has to ask again. */
     void hold(Reading reading, Person by, Instant now) {
-        title = reading.title();
         textHash = reading.textHash();
+        count(reading);
+        change(by, now);
+    }
+
+    /** Takes over what reading its present files told. */
+    void count(Reading reading) {
+        title = reading.title();
         meaningHash = reading.edition().map(e -> e.meaningHash()).orElse(null);
         errors = reading.errors();
         warnings = reading.warnings();
@@ -79,6 +100,18 @@ class StoredEdition {
                         .mapToInt(map -> map.size())
                         .sum())
                 .orElse(0);
+        counted = true;
+    }
+
+    /** Has another file now; what that means is read later. */
+    void touch(String newTextHash, Person by, Instant now) {
+        textHash = newTextHash;
+        meaningHash = null;
+        counted = false;
+        change(by, now);
+    }
+
+    private void change(Person by, Instant now) {
         changedBy = by.id();
         changedByName = by.name();
         changedAt = now;
@@ -87,6 +120,37 @@ class StoredEdition {
         askedByName = null;
         askedAt = null;
         askedNote = null;
+        approvedBy = null;
+        approvedByName = null;
+        approvedAt = null;
+        approvedNote = null;
+        approvedHash = null;
+    }
+
+    void approve(Person by, String note, Instant now) {
+        approvedBy = by.id();
+        approvedByName = by.name();
+        approvedAt = now;
+        approvedNote = note;
+        approvedHash = textHash;
+    }
+
+    /** Goes back to its authors. */
+    void giveBack() {
+        state = EditionState.DRAFT;
+        approvedBy = null;
+        approvedByName = null;
+        approvedAt = null;
+        approvedNote = null;
+        approvedHash = null;
+    }
+
+    void withdraw(Person by, String reason, Instant now) {
+        state = EditionState.WITHDRAWN;
+        withdrawnBy = by.id();
+        withdrawnByName = by.name();
+        withdrawnAt = now;
+        withdrawnReason = reason;
     }
 
     void ask(Person by, String note, Instant now) {
@@ -97,13 +161,14 @@ class StoredEdition {
         askedNote = note;
     }
 
-    void release(int asNumber, Person by, String note, Instant now) {
+    void release(int asNumber, Person by, String note, String despite, Instant now) {
         state = EditionState.RELEASED;
         number = asNumber;
         releasedBy = by.id();
         releasedByName = by.name();
         releasedAt = now;
         releasedNote = note;
+        releasedDespite = despite.isEmpty() ? null : despite;
     }
 
     boolean writtenBy(UUID account) {
@@ -127,7 +192,11 @@ class StoredEdition {
                 new EditionView.Act(createdByName, createdAt.toString(), Optional.empty()),
                 new EditionView.Act(changedByName, changedAt.toString(), Optional.empty()),
                 act(askedByName, askedAt, askedNote),
+                act(approvedByName, approvedAt, approvedNote),
                 act(releasedByName, releasedAt, releasedNote),
+                Optional.ofNullable(releasedDespite),
+                act(withdrawnByName, withdrawnAt, withdrawnReason),
+                Optional.ofNullable(basedOn),
                 version);
     }
 

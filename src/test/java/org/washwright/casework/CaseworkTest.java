@@ -356,7 +356,10 @@ class CaseworkTest {
                 """;
         String edition = given().spec(SignedInBrowser.bearer("consultant"))
                 .contentType("application/zip")
-                .body(Bundle.starter().with("rules/test.drl", drl).zip())
+                .body(Bundle.starter()
+                        .withoutFolder("cases")
+                        .with("rules/test.drl", drl)
+                        .zip())
                 .post("/api/editions")
                 .then()
                 .statusCode(201)
@@ -374,6 +377,7 @@ class CaseworkTest {
         as("reviewer")
                 .contentType(JSON)
                 .header("If-Match", asked)
+                .body("{\"note\":\"read\",\"despite\":\"It has no cases.\"}")
                 .post("/api/editions/" + edition + "/release")
                 .then()
                 .statusCode(200);
@@ -393,20 +397,12 @@ class CaseworkTest {
                     .statusCode(200)
                     .body(containsString("id=\"TEST-01\""));
         } finally {
-            String back = given().spec(SignedInBrowser.bearer("consultant"))
-                    .contentType("application/zip")
-                    .body(Bundle.starter().zip())
-                    .post("/api/editions")
-                    .path("id");
-            String tag = as("consultant")
-                    .contentType(JSON)
-                    .header("If-Match", "\"v0\"")
-                    .post("/api/editions/" + back + "/review")
-                    .header("ETag");
+            String now = as("reader").get("/api/editions/" + edition).header("ETag");
             as("reviewer")
                     .contentType(JSON)
-                    .header("If-Match", tag)
-                    .post("/api/editions/" + back + "/release")
+                    .header("If-Match", now)
+                    .body("{\"note\":\"It rules everything out.\"}")
+                    .post("/api/editions/" + edition + "/withdrawal")
                     .then()
                     .statusCode(200);
         }

@@ -367,7 +367,7 @@ class EditionsApiTest {
     private static Response step(String who, String path, String ifMatch) {
         return as(who).contentType("application/json")
                 .header("If-Match", ifMatch)
-                .body("{\"note\":\"look at it\"}")
+                .body("{\"note\":\"look at it\",\"despite\":\"a test looks at nothing else\"}")
                 .post(path);
     }
 

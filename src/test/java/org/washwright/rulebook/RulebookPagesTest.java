@@ -166,7 +166,10 @@ class RulebookPagesTest {
                 .then()
                 .statusCode(412)
                 .body(allOf(containsString("That was not done"), containsString(">stale</textarea>")));
-        reviewer.post(at, at + "/release", Map.of("version", version, "note", "read all", "sure", "yes"))
+        reviewer.post(
+                        at,
+                        at + "/release",
+                        Map.of("version", version, "note", "read all", "despite", "a test", "sure", "yes"))
                 .then()
                 .statusCode(303);
         reviewer.request()
