@@ -67,8 +67,8 @@ class ArchitectureTest {
     /** What answers tasks by the core alone, for programs and for many tasks at once. */
     private static final Set<String> HEADLESS = Set.of("library", "batch");
 
-    private static final Set<String> FEATURES =
-            Set.of("problem", "http", "access", "ledger", "pages", "rulebook", "casework", "reasons", "training");
+    private static final Set<String> FEATURES = Set.of(
+            "problem", "http", "access", "ledger", "pages", "rulebook", "editing", "casework", "reasons", "training");
 
     // ---- The pure core, from the bottom up.
 
@@ -151,6 +151,7 @@ class ArchitectureTest {
                     "grid",
                     "analysis",
                     "cases",
+                    "taskfile",
                     "rule",
                     "assessment",
                     "line",
@@ -199,6 +200,10 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule rulebook_knows_the_core_and_who_is_asking =
             package_("rulebook").mayKnow(with(CORE, "problem", "http", "access", "ledger", "pages"));
+
+    @ArchTest
+    static final ArchRule editing_changes_the_files_that_rulebook_keeps =
+            package_("editing").mayKnow(with(CORE, "problem", "http", "access", "pages", "rulebook"));
 
     @ArchTest
     static final ArchRule casework_knows_rulebook = package_("casework")

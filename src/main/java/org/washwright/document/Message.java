@@ -94,6 +94,14 @@ public enum Message {
             "the cell holds a formula (\"{value}\")",
             "Write what it comes to; nothing is worked out from cells"),
     CELL_FAULT(ERROR, "the cell holds an error of its own (\"{value}\")", "Write the value, or leave it empty"),
+    CELL_DATE(
+            ERROR,
+            "the cell holds a date (\"{value}\"), which a spreadsheet may have made of other text",
+            "Give the cell the format \"text\" and write again what it should say"),
+    WORKBOOK_MORE(
+            ERROR,
+            "the workbook holds {0} (\"{value}\"), which a table has not",
+            "Take it out and save again as .xlsx"),
     BROKEN_WORKBOOK(
             ERROR, "this is not a readable workbook: {0}", "Save it again as .xlsx, or fill in the template anew"),
     TASK_FORMAT(
