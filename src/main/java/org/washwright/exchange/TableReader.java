@@ -26,7 +26,7 @@ final class TableReader {
     private static final int MAX_ROWS = 2000;
     private static final int MAX_COLUMNS = 60;
     private static final Set<String> HEAD = Set.of("title", "basis", "source", "then", "since", "note");
-    private static final List<String> ROW_KEYS = List.of("id", "basis", "source", "note");
+    static final List<String> ROW_KEYS = List.of("id", "basis", "source", "note");
 
     private final String file;
     private final Diagnostics diagnostics;
