@@ -184,6 +184,7 @@ class ArchitectureTest {
                     "grid",
                     "analysis",
                     "cases",
+                    "taskfile",
                     "rule",
                     "assessment",
                     "line",
@@ -232,6 +233,10 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule rulebook_knows_the_core_and_who_is_asking =
             package_("rulebook").mayKnow(with(CORE, "problem", "http", "access", "ledger", "pages"));
+
+    @ArchTest
+    static final ArchRule editing_changes_the_files_that_rulebook_keeps =
+            package_("editing").mayKnow(with(CORE, "problem", "http", "access", "pages", "rulebook"));
 
     @ArchTest
     static final ArchRule casework_knows_rulebook = package_("casework")

@@ -60,6 +60,7 @@ public final class CommandLineEntry {
                 .addSubcommand(new ImpactCommand())
                 .addSubcommand(new ExportCommand())
                 .addSubcommand(new Template())
+                .addSubcommand(new TableCommand())
                 .setExecutionExceptionHandler((failure, line, parsed) -> {
                     line.getErr().println("washwright: internal error: " + failure);
                     line.getErr().println("This is a fault of the program; please report it with the command used.");

@@ -37,6 +37,11 @@ public enum Message {
             "Use letters a to z, digits and hyphens, at most 60, starting with a letter"),
     NOT_A_NUMBER(ERROR, "\"{value}\" is not a number", "Write for instance 12.5, with a point as decimal sign"),
 
+    EDIT_NOWHERE(
+            ERROR, "\"{value}\" leads to nothing that could be changed so", "Read the file again; it may have changed"),
+    EDIT_TANGLED(
+            ERROR, "\"{value}\" is written in a way that a form can't change", "Change it in the text of the file"),
+
     // quantities
     BAD_QUANTITY(ERROR, "\"{value}\" is not a quantity", "Write a number and a unit, for instance \"{0}\""),
     DECIMAL_COMMA(ERROR, "\"{value}\" holds a comma", "Use a point as decimal sign and no sign between thousands"),
@@ -89,6 +94,14 @@ public enum Message {
             "the cell holds a formula (\"{value}\")",
             "Write what it comes to; nothing is worked out from cells"),
     CELL_FAULT(ERROR, "the cell holds an error of its own (\"{value}\")", "Write the value, or leave it empty"),
+    CELL_DATE(
+            ERROR,
+            "the cell holds a date (\"{value}\"), which a spreadsheet may have made of other text",
+            "Give the cell the format \"text\" and write again what it should say"),
+    WORKBOOK_MORE(
+            ERROR,
+            "the workbook holds {0} (\"{value}\"), which a table has not",
+            "Take it out and save again as .xlsx"),
     BROKEN_WORKBOOK(
             ERROR, "this is not a readable workbook: {0}", "Save it again as .xlsx, or fill in the template anew"),
     TASK_FORMAT(

@@ -26,7 +26,7 @@ final class TableReader {
     private static final int MAX_ROWS = 2000;
     private static final int MAX_COLUMNS = 60;
     private static final Set<String> HEAD = Set.of("title", "basis", "source", "then", "since", "note");
-    private static final List<String> ROW_KEYS = List.of("id", "basis", "source", "note");
+    static final List<String> ROW_KEYS = List.of("id", "basis", "source", "note");
 
     private final String file;
     private final Diagnostics diagnostics;
@@ -163,6 +163,7 @@ final class TableReader {
         }
         Map<String, List<SyntaxConstraint>> byType = new LinkedHashMap<>();
         Map<String, String> cells = new HashMap<>();
+        Map<String, Place> places = new HashMap<>();
         boolean sound = true;
         for (int i = 0; i < header.cells().size(); i++) {
             String column = header.cell(i).strip();
@@ -171,31 +172,41 @@ final class TableReader {
                 String type = column.substring(0, column.indexOf('.'));
                 if (!cell.isEmpty()) {
                     Optional<SyntaxConstraint> c =
-                            tests.constraint(type, column.substring(column.indexOf('.') + 1), cell, place);
+                            tests.constraint(type, column.substring(column.indexOf('.') + 1), cell, place(row, i));
                     sound &= c.isPresent();
                     c.ifPresent(x ->
                             byType.computeIfAbsent(type, k -> new ArrayList<>()).add(x));
                 }
             } else {
                 cells.put(column, cell);
+                places.put(column, place(row, i));
             }
         }
         List<SyntaxPattern> patterns = new ArrayList<>();
         byType.forEach((type, constraints) ->
                 patterns.add(new SyntaxPattern(Sign.POSITIVE, TableCalls.variable(type), type, constraints, place)));
         Map<String, SyntaxRule.Text> annotations = new HashMap<>();
-        annotations.put("id", new SyntaxRule.Text(cells.getOrDefault("id", ""), place));
+        annotations.put("id", new SyntaxRule.Text(cells.getOrDefault("id", ""), places.getOrDefault("id", place)));
         for (String key : List.of("basis", "source", "note", "since")) {
             String value = cells.getOrDefault(key, "").isEmpty() ? head.getOrDefault(key, "") : cells.get(key);
             if (!value.isEmpty()) {
-                annotations.put(key, new SyntaxRule.Text(value, place));
+                annotations.put(key, new SyntaxRule.Text(value, places.getOrDefault(key, place)));
             }
         }
-        List<SyntaxCall> calls = TableCalls.call(verb, cells, place, byType.keySet());
+        Place said = TableCalls.ARGUMENTS.get(verb).stream()
+                .filter(places::containsKey)
+                .map(places::get)
+                .findFirst()
+                .orElse(place);
+        List<SyntaxCall> calls = TableCalls.call(verb, cells, said, byType.keySet());
         return sound
                 ? Optional.of(new SyntaxRule(
                         head.getOrDefault("title", file) + ": " + cells.get("id"), annotations, patterns, calls, place))
                 : Optional.empty();
+    }
+
+    private Place place(Csv.Row row, int cell) {
+        return new Place(file, row.line(), row.column(cell), "");
     }
 
     private Place place(int line) {

@@ -13,10 +13,10 @@ import org.washwright.rule.Rule;
 import org.washwright.task.FieldType;
 
 /** Which rules speak of which term, in their conditions or in what they say. */
-final class TermUses {
+public final class TermUses {
 
     /** A rule that speaks of a term. */
-    record Use(String id, String title) {}
+    public record Use(String id, String title) {}
 
     private final Catalogue catalogue;
     private final Map<String, Map<String, Use>> byTerm = new HashMap<>();
@@ -25,14 +25,15 @@ final class TermUses {
         this.catalogue = catalogue;
     }
 
-    static TermUses of(Edition edition) {
+    /** Looks all rules of an edition over. */
+    public static TermUses of(Edition edition) {
         TermUses uses = new TermUses(edition.catalogue());
         edition.rules().forEach(uses::read);
         return uses;
     }
 
     /** The rules that speak of a term, by id. */
-    List<Use> of(String kind, String id) {
+    public List<Use> of(String kind, String id) {
         return List.copyOf(byTerm.getOrDefault(key(kind, id), Map.of()).values());
     }
 

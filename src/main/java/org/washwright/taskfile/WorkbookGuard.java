@@ -20,7 +20,7 @@ import org.washwright.document.Place;
  * Looks a workbook over before it is read: how much it unfolds to, how many rows and cells it has, whether its text
  * declares anything. What passes costs a reader little, whoever made it.
  */
-final class WorkbookGuard {
+public final class WorkbookGuard {
 
     static final int MOST_BYTES = 20_000_000;
     static final int MOST_PARTS = 200;
@@ -41,8 +41,13 @@ final class WorkbookGuard {
         this.diagnostics = diagnostics;
     }
 
-    /** True when the workbook may be read; else the reason is in {@code diagnostics}. */
-    static boolean passes(String name, byte[] workbook, Diagnostics diagnostics) {
+    /**
+     * Looks a workbook over.
+     *
+     * @param name what it is called in messages
+     * @return true when it may be read; else the reason is in {@code diagnostics}
+     */
+    public static boolean passes(String name, byte[] workbook, Diagnostics diagnostics) {
         WorkbookGuard guard = new WorkbookGuard(name, diagnostics);
         // Parts are found the way the reader of workbooks finds them, so that both see the same ones.
         try (ZipFile zip = ZipFile.builder()

@@ -1,0 +1,2 @@
+/** Decision tables as a grid, by page and for programs. */
+package org.washwright.editing.table;

@@ -1,0 +1,2 @@
+/** Question trees as a picture, as forms, and played. */
+package org.washwright.editing.tree;
