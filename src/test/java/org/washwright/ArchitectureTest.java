@@ -235,10 +235,6 @@ class ArchitectureTest {
             package_("rulebook").mayKnow(with(CORE, "problem", "http", "access", "ledger", "pages"));
 
     @ArchTest
-    static final ArchRule editing_changes_the_files_that_rulebook_keeps =
-            package_("editing").mayKnow(with(CORE, "problem", "http", "access", "pages", "rulebook"));
-
-    @ArchTest
     static final ArchRule casework_knows_rulebook = package_("casework")
             .mayKnow(with(CORE, "problem", "http", "access", "ledger", "pages", "rulebook", REPORT));
 
