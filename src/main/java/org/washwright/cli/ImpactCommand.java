@@ -2,13 +2,16 @@ package org.washwright.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -63,6 +66,12 @@ final class ImpactCommand implements Callable<Integer> {
             description = "text (default), json, sarif (OASIS SARIF 2.1.0) or junit (JUnit XML)")
     private String format;
 
+    @Option(
+            names = "--also",
+            paramLabel = "FORMAT=FILE",
+            description = "write the same result into a file too, in another format; may be given several times")
+    private Map<String, Path> also = new LinkedHashMap<>();
+
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
 
@@ -72,6 +81,9 @@ final class ImpactCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         Diagnostics diagnostics = new Diagnostics();
+        Map<Path, OutputFormat> files = new LinkedHashMap<>();
+        also.forEach(
+                (word, file) -> files.put(file, OutputFormat.of(word, false, OutputFormat.all(), spec.commandLine())));
         List<Trial> trials = trials(diagnostics);
         Optional<EditionPair> pair = EditionPair.read(before, after, err);
         if (diagnostics.hasErrors()) {
@@ -88,14 +100,35 @@ final class ImpactCommand implements Callable<Integer> {
                 asOf == null ? LocalDate.now(ZoneOffset.UTC).toString() : asOf);
         Impact impact = replaying.of(trials, n -> {});
         ImpactNotes notes = new ImpactNotes(impact, replaying.change(), after, unchanged);
-        switch (wanted) {
+        try {
+            for (Map.Entry<Path, OutputFormat> file : files.entrySet()) {
+                Files.writeString(file.getKey(), written(file.getValue(), impact, notes));
+            }
+        } catch (IOException e) {
+            diagnostics.add(
+                    Message.OUTPUT_UNWRITABLE,
+                    Place.ofFile("--also"),
+                    String.valueOf(e.getMessage()),
+                    "it is no place for a file");
+            DiagnosticText.write(diagnostics.all(), err);
+            return ExitCode.CANNOT_WRITE;
+        }
+        out.print(written(wanted, impact, notes));
+        out.flush();
+        return notes.breaks() ? ExitCode.FINDINGS : ExitCode.OK;
+    }
+
+    private static String written(OutputFormat format, Impact impact, ImpactNotes notes) {
+        StringWriter text = new StringWriter();
+        PrintWriter out = new PrintWriter(text);
+        switch (format) {
             case JSON -> EditionOptions.write(impact, out);
             case SARIF -> EditionOptions.write(SarifReport.of(notes.notes()), out);
             case JUNIT -> out.print(JUnitReport.of("impact", notes.tested()));
             default -> new ImpactText(impact, out).write();
         }
         out.flush();
-        return notes.breaks() ? ExitCode.FINDINGS : ExitCode.OK;
+        return text.toString();
     }
 
     private List<Trial> trials(Diagnostics diagnostics) {

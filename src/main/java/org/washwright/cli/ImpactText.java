@@ -50,12 +50,11 @@ final class ImpactText {
 
     private void changed(Impact.AnswerChange c) {
         out.println("  " + c.title() + " (" + c.origin().word() + "): " + c.sentence());
-        c.processes().forEach(p -> {
-            out.println("      " + p.name() + ": " + p.before() + " -> " + p.after());
-        });
+        c.processes().forEach(p -> out.println("      " + p.name() + ": " + p.before() + " -> " + p.after()));
         if (c.moreProcesses() > 0) {
             out.println("      and " + c.moreProcesses() + " more processes");
         }
+        c.said().forEach(s -> out.println("      " + s));
         c.by().forEach(by -> out.println("      by " + named(by)));
         if (c.by().isEmpty()) {
             out.println("      by no single part of the change");

@@ -52,7 +52,7 @@ class JudgingBrowserIT {
             page.navigate(after + "/compare" + with);
             assertThat(page.locator("h1")).containsText("What differs from small, draft");
             assertThat(page.locator(".verdict-sentence")).containsText("Answers may change: 1 rule changed");
-            assertThat(page.getByText("the rusts of the material").first()).isVisible();
+            assertThat(page.getByText("true of the material").first()).isVisible();
             check(session, "judging-compare-" + width);
             page.navigate(after + "/impact" + with);
             check(session, "judging-not-tried-" + width);

@@ -330,6 +330,7 @@ class JudgingTest {
                 "",
                 List.of(new Impact.Process("p", "P", "recommended", "ruled out", List.of("R"))),
                 0,
+                List.of("now: something"),
                 List.of(new By(Subject.RULE, "R-1", "R")),
                 "h",
                 "i");

@@ -1,6 +1,7 @@
 package org.washwright.impact.replay;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import org.washwright.explain.compare.Comparison;
@@ -69,6 +70,22 @@ final class ChangeWords {
         if (n > 0) {
             parts.add(n + (n == 1 ? " process " + one : " processes " + many));
         }
+    }
+
+    /** Findings of one answer alone, and those that say something else, each way of saying once. */
+    static List<String> said(Comparison c) {
+        LinkedHashSet<String> out = new LinkedHashSet<>();
+        c.lost().forEach(s -> out.add("no longer: " + words(s)));
+        c.gained().forEach(s -> out.add("now: " + words(s)));
+        c.reworded().forEach(r -> out.add(words(r.before()) + " → " + words(r.after())));
+        return out.stream().limit(Replaying.MOST_SAID).toList();
+    }
+
+    private static String words(Comparison.Said s) {
+        String text = s.text().isEmpty() ? s.title() : s.text();
+        String what = (s.verb() + " " + s.detail()).strip();
+        return text + " (" + (what.isEmpty() ? "" : what + "; ") + s.rule() + (s.certain() ? "" : ", not decided")
+                + ")";
     }
 
     static Impact.Process process(ProcessChange p) {

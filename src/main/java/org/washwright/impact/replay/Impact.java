@@ -56,6 +56,7 @@ public record Impact(
      * @param leaderAfter the one that stands first now
      * @param processes what became of processes, at most {@value Replaying#MOST_PROCESSES}
      * @param moreProcesses how many more differ
+     * @param said findings found no longer and found now, in words, at most {@value Replaying#MOST_SAID}
      * @param by the parts of the change that made it differ; empty when no single part can be named
      * @param beforeHash hash of the earlier answer
      * @param afterHash hash of the later one
@@ -70,6 +71,7 @@ public record Impact(
             String leaderAfter,
             List<Process> processes,
             int moreProcesses,
+            List<String> said,
             List<By> by,
             String beforeHash,
             String afterHash) {
@@ -77,6 +79,7 @@ public record Impact(
         /** Keeps copies. */
         public AnswerChange {
             processes = List.copyOf(processes);
+            said = List.copyOf(said);
             by = List.copyOf(by);
         }
     }

@@ -38,6 +38,9 @@ public final class Replaying {
     /** Most processes told of one answer. */
     static final int MOST_PROCESSES = 8;
 
+    /** Most findings told of one answer. */
+    static final int MOST_SAID = 6;
+
     private static final int FORMAT = 1;
 
     private final State old;
@@ -212,6 +215,7 @@ public final class Replaying {
                 c.after().leader(),
                 moved.stream().limit(MOST_PROCESSES).map(ChangeWords::process).toList(),
                 Math.max(0, moved.size() - MOST_PROCESSES),
+                ChangeWords.said(c),
                 by.stream().map(Attribution::by).toList(),
                 a.hash(),
                 b.hash()));
