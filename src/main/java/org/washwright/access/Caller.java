@@ -63,6 +63,11 @@ public class Caller {
         return has(Roles.ENGINEER) || has(Roles.CONSULTANT);
     }
 
+    /** Whether the caller writes rulebooks. */
+    public boolean mayAuthor() {
+        return has(Roles.CONSULTANT);
+    }
+
     /** Whether the caller may set exercises and see what everybody made of them. */
     public boolean mayTrain() {
         return has(Roles.CONSULTANT) || has(Roles.REVIEWER) || has(Roles.ENGINEER);

@@ -39,6 +39,7 @@ public final class CommandLineEntry {
                 .addSubcommand(new WhyCommand())
                 .addSubcommand(new WhyNotCommand())
                 .addSubcommand(new VerifyCommand())
+                .addSubcommand(new KeepCaseCommand())
                 .addSubcommand(new MarkCommand())
                 .addSubcommand(new MarksCommand())
                 .addSubcommand(new ReportCommand())

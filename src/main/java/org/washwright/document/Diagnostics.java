@@ -27,7 +27,7 @@ public final class Diagnostics {
             return;
         }
         if (found.size() == LIMIT) {
-            found.add(new Diagnostic(Message.TOO_MANY, place, "", Message.TOO_MANY.text(), Message.TOO_MANY.advice()));
+            found.add(tooMany(place));
             return;
         }
         String shown = shorten(value);
@@ -42,9 +42,15 @@ public final class Diagnostics {
 
     /** Adds one found elsewhere. */
     public void add(Diagnostic diagnostic) {
-        if (found.size() <= LIMIT) {
+        if (found.size() < LIMIT) {
             found.add(diagnostic);
+        } else if (found.size() == LIMIT) {
+            found.add(tooMany(diagnostic.place()));
         }
+    }
+
+    private static Diagnostic tooMany(Place place) {
+        return new Diagnostic(Message.TOO_MANY, place, "", Message.TOO_MANY.text(), Message.TOO_MANY.advice());
     }
 
     /** True when at least one error (not only warnings) was found. */

@@ -1,2 +1,2 @@
-/** Editors for the files of drafts: tables as grids, question trees as pictures and forms, words and values as forms. */
+/** Writing the files of a draft in a browser; one package for each way of writing. */
 package org.washwright.editing;

@@ -27,11 +27,13 @@ class ContentPages {
     private final Caller caller;
     private final Editions editions;
     private final RuleMarks marks;
+    private final Remarks remarks;
 
-    ContentPages(Caller caller, Editions editions, RuleMarks marks) {
+    ContentPages(Caller caller, Editions editions, RuleMarks marks, Remarks remarks) {
         this.caller = caller;
         this.editions = editions;
         this.marks = marks;
+        this.remarks = remarks;
     }
 
     @GET
@@ -49,15 +51,22 @@ class ContentPages {
                         basis,
                         Arrays.stream(Basis.values()).map(Basis::word).toList(),
                         files.stream().mapToInt(f -> f.rules().size()).sum()),
-                new Objected(marks.openByRule(caller.workspaceId())));
+                new Objected(
+                        marks.openByRule(caller.workspaceId()),
+                        ReviewSheet.openByRule(remarks.of(caller.workspaceId(), id))));
     }
 
-    /** What readers hold against rules. */
-    record Objected(Map<String, Integer> open) {
+    /** What readers hold against rules, and reviewers. */
+    record Objected(Map<String, Integer> open, Map<String, Long> said) {
 
         /** How many open marks stand at a rule. */
         public int at(String rule) {
             return open.getOrDefault(rule, 0);
+        }
+
+        /** How many open remarks of the review stand at a rule. */
+        public long remarks(String rule) {
+            return said.getOrDefault(rule, 0L);
         }
     }
 

@@ -18,7 +18,7 @@ import org.washwright.problem.ProblemErrors;
 
 /** Drafts as a whole: brought in, begun from an edition or from nothing, given other files. */
 @ApplicationScoped
-class Drafts {
+public class Drafts {
     private final EditionStore store;
     private final Rulebooks rulebooks;
     private final Clock clock;
@@ -57,7 +57,7 @@ class Drafts {
 
     /** Begins a draft with the files of an edition of any state. */
     @Transactional
-    EditionView begin(UUID workspace, Person by, UUID from) {
+    public EditionView begin(UUID workspace, Person by, UUID from) {
         StoredEdition before = store.get(workspace, from);
         StoredEdition draft = stored(workspace, by, store.files(before));
         draft.basedOn = before.id;

@@ -13,6 +13,9 @@ final class EditionSentence {
             return edition.errors() + (edition.errors() == 1 ? " error keeps" : " errors keep")
                     + " these files from being read as an edition.";
         }
+        if (edition.withdrawn().isPresent()) {
+            return "Withdrawn: it answers no new tasks, and still stands behind the answers it gave.";
+        }
         if (edition.isReleased()) {
             boolean now =
                     current.map(EditionView::id).filter(edition.id()::equals).isPresent();

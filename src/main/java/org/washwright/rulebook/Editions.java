@@ -4,7 +4,9 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
@@ -13,6 +15,7 @@ import org.washwright.assessment.Assessor;
 import org.washwright.document.Severity;
 import org.washwright.engine.sweep.SweepInference;
 import org.washwright.exchange.EditionFiles;
+import org.washwright.exchange.EditionReader;
 import org.washwright.http.Paged;
 import org.washwright.http.Slice;
 import org.washwright.problem.Conflict;
@@ -141,6 +144,23 @@ public class Editions {
                     .filter(d -> d.severity() == Severity.ERROR)
                     .toList()));
         }
+    }
+
+    /**
+     * What is readable of an edition if one of its files had these bytes, which are not kept. What did not change since the
+     * last call is not read again.
+     *
+     * @param path name of the file, which need not exist
+     */
+    public EditionReader.Inspection readingWith(UUID workspace, UUID id, String path, byte[] bytes) {
+        Map<String, byte[]> files = new TreeMap<>(files(workspace, id).files());
+        files.put(path, bytes);
+        return Reading.inspect(new EditionFiles(files));
+    }
+
+    /** What is readable of an edition as it is kept. */
+    public EditionReader.Inspection inspection(UUID workspace, UUID id) {
+        return Reading.inspect(files(workspace, id));
     }
 
     /** Starts making an edition ready. */

@@ -11,6 +11,7 @@ import org.washwright.drools.DrlReader;
 import org.washwright.exchange.Checks;
 import org.washwright.exchange.EditionFiles;
 import org.washwright.exchange.EditionReader;
+import org.washwright.exchange.ReadFiles;
 import org.washwright.rule.Edition;
 
 /**
@@ -36,8 +37,11 @@ public record Reading(
 
     private static final int TITLE_LENGTH = 200;
 
+    /** Shared by all readings of the service: of drafts that are written to, most files are as they were. It has an end. */
+    private static final ReadFiles BEFORE = new ReadFiles();
+
     static Reading of(EditionFiles files) {
-        EditionReader.Result result = new EditionReader(new DrlReader()).read(files);
+        EditionReader.Result result = reader().read(files);
         String title = head(files, "title");
         return new Reading(
                 name(files),
@@ -46,6 +50,15 @@ public record Reading(
                 result.edition(),
                 result.checks(),
                 result.diagnostics().all());
+    }
+
+    /** What is readable of files that are being written. */
+    static EditionReader.Inspection inspect(EditionFiles files) {
+        return reader().inspect(files);
+    }
+
+    private static EditionReader reader() {
+        return new EditionReader(new DrlReader(), BEFORE);
     }
 
     /** The name that the files give their rulebook. */

@@ -32,11 +32,11 @@ final class ReleaseWork {
     }
 
     /** Whether nothing more will happen. */
-    boolean isOver() {
+    public boolean isOver() {
         return refusal.isPresent() || done == ReleaseStep.values().length;
     }
 
-    List<Step> steps() {
+    public List<Step> steps() {
         int now = done;
         boolean ended = refusal.isPresent();
         return Arrays.stream(ReleaseStep.values())

@@ -83,6 +83,12 @@ class Reviews {
         return edition.view();
     }
 
+    /** Whether an account ever gave an edition a file. */
+    @Transactional
+    boolean wrote(UUID workspace, UUID id, UUID account) {
+        return store.writtenBy(store.get(workspace, id), account);
+    }
+
     private StoredEdition asked(UUID workspace, UUID id, int expected) {
         StoredEdition edition = held(workspace, id, expected);
         if (edition.state != EditionState.ASKED) {

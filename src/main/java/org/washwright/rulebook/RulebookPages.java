@@ -2,7 +2,6 @@ package org.washwright.rulebook;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
-import io.smallrye.common.annotation.Blocking;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
@@ -19,12 +18,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
 import java.nio.file.Files;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionStage;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
 import org.washwright.access.Caller;
@@ -37,7 +33,6 @@ import org.washwright.problem.Invalid;
 import org.washwright.problem.PreconditionFailed;
 import org.washwright.problem.ProblemError;
 import org.washwright.problem.ProblemException;
-import org.washwright.problem.Refused;
 
 /** The list of editions and what is done with one, for people; what stands in one is told by {@link ContentPages}. */
 @Path("/rulebooks")
@@ -47,15 +42,11 @@ class RulebookPages {
     private final Caller caller;
     private final Editions editions;
     private final Drafts drafts;
-    private final Reviews reviews;
-    private final Releases releases;
 
-    RulebookPages(Caller caller, Editions editions, Drafts drafts, Reviews reviews, Releases releases) {
+    RulebookPages(Caller caller, Editions editions, Drafts drafts) {
         this.caller = caller;
         this.editions = editions;
         this.drafts = drafts;
-        this.reviews = reviews;
-        this.releases = releases;
     }
 
     @GET
@@ -93,10 +84,10 @@ class RulebookPages {
     @GET
     @Path("{id}")
     public TemplateInstance overview(@PathParam("id") UUID id) {
-        return overview(id, Refusal.NONE);
+        return overview(id, ReviewSheet.Refusal.NONE);
     }
 
-    private TemplateInstance overview(UUID id, Refusal refusal) {
+    private TemplateInstance overview(UUID id, ReviewSheet.Refusal refusal) {
         EditionView edition = editions.view(caller.workspaceId(), id);
         return Templates.overview(
                 edition,
@@ -115,41 +106,29 @@ class RulebookPages {
     /**
      * What the reader may do with an edition now.
      *
-     * @param own true when only the rule of two persons keeps the reader from releasing it
+     * @param write change its files
+     * @param begin begin a draft from it
      * @param waits in words, what has to happen next when the reader can't do it
      */
-    record Steps(boolean replace, boolean ask, boolean release, boolean own, String waits) {}
+    record Steps(boolean write, boolean begin, String waits) {}
 
     private Steps steps(EditionView edition) {
-        boolean author = caller.has(Roles.CONSULTANT) && !edition.isReleased();
-        boolean mine = edition.created().by().equals(caller.name())
-                || edition.changed().by().equals(caller.name());
-        boolean asked = edition.state().equals(EditionState.ASKED.word());
-        boolean reviewer = caller.has(Roles.REVIEWER) && asked;
-        boolean ask = author && !asked && edition.errors() == 0;
+        boolean author = caller.has(Roles.CONSULTANT);
+        boolean asked = edition.asked().isPresent();
         String waits = "";
-        if (asked && !reviewer) {
+        if (!edition.isKept() && asked && !caller.has(Roles.REVIEWER)) {
             waits = "A reviewer who did not write it looks at it and releases it.";
-        } else if (!asked && !ask && !edition.isReleased()) {
+        } else if (!edition.isKept() && !asked && !author) {
             waits = edition.errors() > 0
-                    ? "A consultant mends the errors and replaces the files; then a review can be asked for."
+                    ? "A consultant mends the errors; then a review can be asked for."
                     : "A consultant asks for a review.";
         }
-        return new Steps(author, ask, reviewer && !mine, reviewer && mine, waits);
+        return new Steps(author && !edition.isKept(), author, waits);
     }
 
-    /** Why something was not done. */
-    record Refusal(String title, String detail, List<ProblemError> errors, String note) {
-        static final Refusal NONE = new Refusal("", "", List.of(), "");
-
-        static Refusal of(ProblemException e, String note) {
-            return new Refusal(e.title(), e.errors().isEmpty() ? e.getMessage() : "", e.errors(), note);
-        }
-    }
-
-    private Response refused(UUID id, ProblemException refusal, String note) {
+    private Response refused(UUID id, ProblemException refusal) {
         return Response.status(refusal.status())
-                .entity(overview(id, Refusal.of(refusal, note)))
+                .entity(overview(id, ReviewSheet.Refusal.of(refusal)))
                 .build();
     }
 
@@ -173,68 +152,30 @@ class RulebookPages {
                     caller.workspaceId(), Person.of(caller), id, version, Drafts.unpacked(bytes(bundle)));
             return to(id, changed.errors() > 0 ? "/diagnostics" : "");
         } catch (Invalid | Conflict | PreconditionFailed refusal) {
-            return refused(id, refusal, "");
+            return refused(id, refusal);
         }
     }
 
     @POST
-    @Path("{id}/review")
+    @Path("{id}/drafts")
     @RolesAllowed(Roles.CONSULTANT)
-    public Response review(
+    public Response begin(
             @PathParam("id") UUID id,
-            @FormParam("version") int version,
-            @FormParam("note") @DefaultValue("") String note) {
+            @FormParam("own") @DefaultValue("") String own,
+            @FormParam("name") @DefaultValue("") String name,
+            @FormParam("title") @DefaultValue("") String title,
+            @FormParam("rules") @DefaultValue("") String rules) {
         try {
-            reviews.ask(caller.workspaceId(), Person.of(caller), id, version, note);
-            return to(id, "");
-        } catch (Invalid | Conflict | PreconditionFailed refusal) {
-            return refused(id, refusal, note);
-        }
-    }
-
-    @POST
-    @Path("{id}/release")
-    @RolesAllowed(Roles.REVIEWER)
-    @Blocking
-    public CompletionStage<Response> release(
-            @PathParam("id") UUID id,
-            @FormParam("version") int version,
-            @FormParam("note") @DefaultValue("") String note,
-            @FormParam("despite") @DefaultValue("") String despite,
-            @FormParam("sure") @DefaultValue("") String sure) {
-        try {
-            checkSaid(note, sure);
-            // Made now: on the thread that finishes the release there is no request to read the address from.
-            Response done = to(id, "");
-            return releases.release(
-                            caller.workspaceId(), Person.of(caller), id, version, new Releases.Word(note, despite))
-                    .thenApply(released -> done);
-        } catch (Invalid | Conflict | PreconditionFailed | Refused refusal) {
-            return CompletableFuture.completedFuture(refused(id, refusal, note));
-        }
-    }
-
-    /** A release is for good: whoever gives it says what was checked and that this is meant. */
-    private static void checkSaid(String note, String sure) {
-        List<ProblemError> missing = new ArrayList<>();
-        if (note.isBlank()) {
-            missing.add(ProblemError.at(
-                    "note",
-                    "",
-                    "Nothing is said of what was checked.",
-                    "Write in a sentence or two what you looked at.",
-                    "missing-field"));
-        }
-        if (!sure.equals("yes")) {
-            missing.add(ProblemError.at(
-                    "sure",
-                    "",
-                    "It was not confirmed that the edition is released for good.",
-                    "Tick the box above the button.",
-                    "missing-field"));
-        }
-        if (!missing.isEmpty()) {
-            throw new Invalid(missing);
+            EditionView made = own.equals("yes")
+                    ? drafts.begin(
+                            caller.workspaceId(),
+                            Person.of(caller),
+                            id,
+                            new OwnRulebook(name.strip(), title.strip(), rules.equals("yes")))
+                    : drafts.begin(caller.workspaceId(), Person.of(caller), id);
+            return to(made.id(), "/files");
+        } catch (Invalid refusal) {
+            return refused(id, refusal);
         }
     }
 
@@ -260,6 +201,10 @@ class RulebookPages {
                 Paged<EditionView> editions, Optional<EditionView> current, Part part, List<ProblemError> errors);
 
         static native TemplateInstance overview(
-                EditionView edition, String sentence, Optional<Contents> contents, Steps steps, Refusal refusal);
+                EditionView edition,
+                String sentence,
+                Optional<Contents> contents,
+                Steps steps,
+                ReviewSheet.Refusal refusal);
     }
 }

@@ -62,6 +62,8 @@ final class Pages {
                                         "mayWrite",
                                         true,
                                         "mayTrain",
+                                        true,
+                                        "mayAuthor",
                                         true)
                                 : null)
                         .build());

@@ -30,6 +30,11 @@ public final class Bundle {
         }
     }
 
+    /** A bundle of these files. */
+    public static Bundle of(EditionFiles files) {
+        return new Bundle(new TreeMap<>(files.files()));
+    }
+
     /** The same with a file added or replaced. */
     public Bundle with(String path, String text) {
         Map<String, byte[]> changed = new TreeMap<>(files);

@@ -116,7 +116,7 @@ class RulebookPagesTest {
                 .get(edition)
                 .then()
                 .statusCode(200)
-                .body(allOf(containsString("from being read"), not(containsString("/review"))));
+                .body(allOf(containsString("from being read"), containsString(path(edition) + "/files")));
         page("engineer", path(edition)).then().body(containsString("A consultant mends the errors"));
         consultant.request().get(edition + "/rules").then().statusCode(409);
     }
@@ -138,40 +138,49 @@ class RulebookPagesTest {
         author.request().get(at).then().body(containsString("A draft that answers no task yet"));
         page("reviewer", at)
                 .then()
-                .body(allOf(containsString("A consultant asks for a review"), not(containsString("/release"))));
-        author.post(at, at + "/review", Map.of("version", version(author, at), "note", "more <soap>"))
+                .body(allOf(containsString("A consultant asks for a review"), not(containsString("/release\""))));
+        String review = at + "/review";
+        author.post(review, review, Map.of("version", version(author, review), "note", "more <soap>"))
                 .then()
                 .statusCode(303);
 
         author.request()
-                .get(at)
+                .get(review)
                 .then()
                 .body(allOf(containsString("Somebody else releases it"), not(containsString("/release\""))));
-        author.post(at, at + "/release", Map.of("version", "1", "note", "fine", "sure", "yes"))
+        author.post(review, at + "/release", Map.of("version", "1", "note", "fine", "sure", "yes"))
                 .then()
                 .statusCode(403)
                 .body(allOf(containsString("Two persons stand behind"), containsString("role=\"alert\"")));
 
         SignedInBrowser reviewer = SignedInBrowser.as("reviewer");
-        String version = version(reviewer, at);
+        String version = version(reviewer, review);
         reviewer.request()
-                .get(at)
+                .get(review)
                 .then()
                 .body(allOf(containsString("“more &lt;soap&gt;”"), containsString("/release\"")));
-        reviewer.post(at, at + "/release", Map.of("version", version))
+        reviewer.post(review, at + "/release", Map.of("version", version))
                 .then()
                 .statusCode(422)
                 .body(allOf(containsString("href=\"#note\""), containsString("href=\"#sure\"")));
-        reviewer.post(at, at + "/release", Map.of("version", "0", "note", "stale", "sure", "yes"))
+        reviewer.post(review, at + "/release", Map.of("version", "0", "note", "stale", "sure", "yes"))
                 .then()
                 .statusCode(412)
                 .body(allOf(containsString("That was not done"), containsString(">stale</textarea>")));
+        int unanswered = reviewer.post(
+                        review, at + "/release", Map.of("version", version, "note", "read all", "sure", "yes"))
+                .statusCode();
+        assertTrue(unanswered == 303 || unanswered == 422, "begun, and over sooner or later");
+        assertTrue(
+                unanswered == 422 || ended(reviewer, review).contains("say in “despite” why"),
+                "an open gate needs a reason");
         reviewer.post(
-                        at,
+                        review,
                         at + "/release",
                         Map.of("version", version, "note", "read all", "despite", "a test", "sure", "yes"))
                 .then()
                 .statusCode(303);
+        assertTrue(ended(reviewer, review).contains("it never changes"), "released");
         reviewer.request()
                 .get(at)
                 .then()
@@ -179,9 +188,25 @@ class RulebookPagesTest {
                         containsString("This edition answers new tasks"),
                         containsString("by reviewer: “read all”"),
                         not(containsString("/release\""))));
-        author.post(at, at + "/review", Map.of("version", "2", "note", "again"))
+        author.post(review, review, Map.of("version", "2", "note", "again"))
                 .then()
                 .statusCode(409);
+    }
+
+    /** The page of a release when it goes on no more. */
+    private static String ended(SignedInBrowser browser, String review) {
+        for (int i = 0; i < 300; i++) {
+            String page = browser.request().get(review).asString();
+            if (!page.contains("The release goes on")) {
+                return page;
+            }
+            try {
+                Thread.sleep(200);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        }
+        throw new AssertionError("the release did not end within a minute");
     }
 
     @Test

@@ -40,18 +40,48 @@ public final class RuleChecker {
         this.diagnostics = diagnostics;
     }
 
+    /**
+     * The rules of an edition that are sound.
+     *
+     * @param rules in order of their ids
+     * @param levels how they wait for each other
+     */
+    public record Sound(List<Rule> rules, Levels levels) {
+
+        /** No rules at all. */
+        public static final Sound NONE = new Sound(List.of(), Levels.of(List.of()));
+    }
+
     /** The rules that are sound, in order of their ids. */
     public List<Rule> check(List<SyntaxRule> written) {
+        return fewEnough(written)
+                ? together(written.stream().map(this::alone).toList()).rules()
+                : List.of();
+    }
+
+    /** Whether these are not too many for one edition. */
+    public boolean fewEnough(List<SyntaxRule> written) {
+        if (written.size() <= MAX_RULES) {
+            return true;
+        }
+        diagnostics.add(
+                Message.TOO_LARGE, written.get(MAX_RULES).place(), written.size() + " rules", MAX_RULES + " rules");
+        return false;
+    }
+
+    /** Checks a rule as if there were no other. What is found hangs on the rule and the terms alone. */
+    public CheckedRule alone(SyntaxRule syntax) {
+        Diagnostics own = new Diagnostics();
+        return new CheckedRule(new RuleChecker(terms, own).rule(syntax), own);
+    }
+
+    /** Checks rules against each other that were checked alone before. */
+    public Sound together(List<CheckedRule> checked) {
         Map<String, Place> ids = new HashMap<>();
         List<Rule> rules = new ArrayList<>();
-        if (written.size() > MAX_RULES) {
-            diagnostics.add(
-                    Message.TOO_LARGE, written.get(MAX_RULES).place(), written.size() + " rules", MAX_RULES + " rules");
-            return rules;
-        }
-        for (SyntaxRule syntax : written) {
-            Optional<Rule> rule = rule(syntax);
-            rule.ifPresent(r -> {
+        for (CheckedRule alone : checked) {
+            diagnostics.addAll(alone.found());
+            alone.rule().ifPresent(r -> {
                 Place other = ids.putIfAbsent(r.id(), r.place());
                 if (other == null) {
                     rules.add(r);
@@ -60,12 +90,12 @@ public final class RuleChecker {
                 }
             });
         }
-        together(rules);
-        return rules.stream().sorted(java.util.Comparator.comparing(Rule::id)).toList();
+        Levels levels = together(rules, Levels.of(rules));
+        return new Sound(
+                rules.stream().sorted(java.util.Comparator.comparing(Rule::id)).toList(), levels);
     }
 
-    private void together(List<Rule> rules) {
-        Levels levels = Levels.of(rules);
+    private Levels together(List<Rule> rules, Levels levels) {
         if (!levels.circle().isEmpty()) {
             Place place = rules.stream()
                     .filter(r -> r.id().equals(levels.circle().get(0)))
@@ -83,6 +113,7 @@ public final class RuleChecker {
                 }
             }
         }
+        return levels;
     }
 
     private Optional<Rule> rule(SyntaxRule syntax) {

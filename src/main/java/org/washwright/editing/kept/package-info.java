@@ -1,0 +1,2 @@
+/** Answers kept as reference cases of a draft, by one action. */
+package org.washwright.editing.kept;

@@ -1,0 +1,2 @@
+/** Writing files as text, with help while writing. */
+package org.washwright.editing.text;
