@@ -57,12 +57,13 @@ class TableDesk {
     }
 
     /**
-     * The text of an upload: a workbook, told by its first bytes, or the text itself. A workbook is put onto the file, so that what
+     * The text of an upload: a workbook, told by its name or its first bytes, or the text itself. A workbook is put onto the file, so that what
      * it did not change keeps its bytes.
      */
     static String uploaded(OpenFile open, String name, byte[] bytes) {
         Diagnostics diagnostics = new Diagnostics();
-        boolean workbook = bytes.length > 1 && bytes[0] == 'P' && bytes[1] == 'K';
+        boolean workbook = name.toLowerCase(java.util.Locale.ROOT).endsWith(".xlsx")
+                || bytes.length > 1 && bytes[0] == 'P' && bytes[1] == 'K';
         Optional<String> text = workbook
                 ? TableWorkbook.read(name, bytes, diagnostics)
                         .map(read -> TableDraft.of(TableText.of(read))

@@ -36,6 +36,35 @@ record TreeSight(
         int count,
         Played played) {
 
+    /** What the tree proposes a value for, in words. */
+    public String about() {
+        return attributes.stream()
+                .filter(a -> a.id().equals(tree.head("proposes")))
+                .map(Choice::name)
+                .findFirst()
+                .orElse(tree.head("proposes"));
+    }
+
+    /** A proposal with the names of its words. */
+    public String called(String proposal) {
+        return java.util.stream.Stream.of(proposal.split("\\|"))
+                .map(String::strip)
+                .map(word -> words.stream()
+                        .filter(w -> w.id().equals(word) && !w.name().isEmpty())
+                        .map(Choice::name)
+                        .findFirst()
+                        .orElse(word))
+                .collect(java.util.stream.Collectors.joining(" or "));
+    }
+
+    /** What a question asks; its id where there is none. */
+    public String asks(String question) {
+        return tree.question(question)
+                .map(TreeData.Question::ask)
+                .filter(a -> !a.isEmpty())
+                .orElse(question);
+    }
+
     /** Something that may be chosen, with what it is called. */
     record Choice(String id, String name) {}
 
