@@ -85,7 +85,7 @@ class EditingBrowserIT {
         check(session, "editing-table-1280");
         page.reload();
         assertThat(page.locator("[name='r.1.1']")).hasValue("limescale");
-        assertThat(page.locator("[name='r.1.6']")).hasValue("Acid leaves no white film.");
+        assertThat(page.locator("[name='r.1.7']")).hasValue("Acid leaves no white film.");
         page.locator("[name='r.1.1']").focus();
         page.keyboard().type("soot");
         page.keyboard().press("Escape");

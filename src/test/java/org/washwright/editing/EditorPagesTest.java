@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
+import io.restassured.specification.RequestSpecification;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -44,7 +45,11 @@ class EditorPagesTest {
                   - {id: dont-know, say: Can't be seen, propose: unknown}
             """;
 
-    private SignedInBrowser consultant;
+    /** Signed in once: each time costs a password's hash. */
+    private static SignedInBrowser consultant;
+
+    private static RequestSpecification api;
+
     private String edition;
     private String soil;
     private String target;
@@ -52,7 +57,10 @@ class EditorPagesTest {
 
     @BeforeEach
     void draft() {
-        consultant = SignedInBrowser.as("consultant");
+        if (api == null) {
+            consultant = SignedInBrowser.as("consultant");
+            api = SignedInBrowser.bearer("consultant");
+        }
         Map<String, byte[]> files = new LinkedHashMap<>(
                 SmallEdition.files(SmallEdition.withFewRules()).files());
         var small = SmallEdition.read(SmallEdition.files(SmallEdition.withFewRules()));
@@ -61,7 +69,7 @@ class EditorPagesTest {
         criterion = small.grading().areas().get(0).criteria().get(0).id();
         files.put(TABLE, (ROWS + row("T-1")).getBytes(StandardCharsets.UTF_8));
         files.put("trees/which.yaml", TREE.formatted(soil).getBytes(StandardCharsets.UTF_8));
-        edition = given().spec(SignedInBrowser.bearer("consultant"))
+        edition = given().spec(api)
                 .contentType("application/zip")
                 .body(new org.washwright.exchange.EditionFiles(files).toZip())
                 .post("/api/editions")
@@ -80,7 +88,7 @@ class EditorPagesTest {
     }
 
     private String text(String file) {
-        return given().spec(SignedInBrowser.bearer("consultant"))
+        return given().spec(api)
                 .get("/api/editions/" + edition + "/files/" + file)
                 .then()
                 .statusCode(200)
@@ -168,10 +176,9 @@ class EditorPagesTest {
 
     @Test
     void a_table_goes_to_a_workbook_and_back_and_stays_byte_for_byte() {
-        var api = given().spec(SignedInBrowser.bearer("consultant"));
-        Response got = api.get("/api/editions/" + edition + "/tables/t.csv/workbook");
+        Response got = given().spec(api).get("/api/editions/" + edition + "/tables/t.csv/workbook");
         String tag = got.then().statusCode(200).extract().header("ETag");
-        given().spec(SignedInBrowser.bearer("consultant"))
+        given().spec(api)
                 .header("If-Match", tag)
                 .contentType("application/vnd.openxmlformats-officedocument.spreadsheetml.sheet")
                 .body(got.asByteArray())
@@ -179,14 +186,14 @@ class EditorPagesTest {
                 .then()
                 .statusCode(200);
         assertEquals(ROWS + row("T-1"), text(TABLE));
-        given().spec(SignedInBrowser.bearer("consultant"))
+        given().spec(api)
                 .header("If-Match", tag)
                 .contentType("application/vnd.openxmlformats-officedocument.spreadsheetml.sheet")
                 .body("no workbook".getBytes(StandardCharsets.UTF_8))
                 .put("/api/editions/" + edition + "/tables/t.csv/workbook")
                 .then()
                 .statusCode(422);
-        given().spec(SignedInBrowser.bearer("consultant"))
+        given().spec(api)
                 .get("/api/editions/" + edition + "/tables/t.csv")
                 .then()
                 .statusCode(200)
@@ -289,7 +296,7 @@ class EditorPagesTest {
     void a_file_with_errors_is_left_to_the_text_editor() {
         String file = "trees/which.yaml";
         String tag = tag(address("tree", file));
-        given().spec(SignedInBrowser.bearer("consultant"))
+        given().spec(api)
                 .header("If-Match", "\"" + tag + "\"")
                 .contentType("text/plain")
                 .body("a: &x [*x]\nb: !!java.net.URL c\n")
