@@ -29,7 +29,7 @@ export function helping(ask, editable) {
     const before = context.state.sliceDoc(Math.max(0, context.pos - 1), context.pos)
     if (!context.explicit && !/[A-Za-z0-9$@."({,;]/.test(before)) return null
     const stop = new AbortController()
-    context.addEventListener("abort", () => stop.abort(), { onDocChange: true })
+    context.addEventListener("abort", () => stop.abort())
     let found
     try {
       found = await ask.completions(context.state.doc.toString(), ...place(context.state, context.pos), stop.signal)

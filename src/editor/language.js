@@ -10,7 +10,8 @@ const VERBS = new Set([
 
 const rules = StreamLanguage.define({
   name: "rules",
-  startState: () => ({ comment: false }),
+  startState: () => ({ comment: false, open: false }),
+  indent: (state, after, context) => (/^(rule|when|then|end)\b/.test(after) || !state.open ? 0 : context.unit),
   token(stream, state) {
     if (state.comment) {
       state.comment = !stream.match(/^.*?\*\//)
@@ -32,6 +33,7 @@ const rules = StreamLanguage.define({
     if (stream.match(/^[0-9]+(\.[0-9]+)?/)) return "number"
     const word = stream.match(/^[A-Za-z_][A-Za-z0-9_.]*/)
     if (word) {
+      if (word[0] === "rule" || word[0] === "end") state.open = word[0] === "rule"
       if (WORDS.has(word[0])) return "keyword"
       if (VERBS.has(word[0])) return "function"
       return /^[A-Z]/.test(word[0]) ? "typeName" : "propertyName"
@@ -39,7 +41,11 @@ const rules = StreamLanguage.define({
     stream.next()
     return "operator"
   },
-  languageData: { commentTokens: { line: "//" }, closeBrackets: { brackets: ["(", "[", "{", '"'] } },
+  languageData: {
+    commentTokens: { line: "//" },
+    closeBrackets: { brackets: ["(", "[", "{", '"'] },
+    indentOnInput: /^\s*(rule|when|then|end)$/,
+  },
   tokenTable: { function: tags.function(tags.name) },
 })
 

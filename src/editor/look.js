@@ -7,7 +7,8 @@ const shape = (svg) =>
 export const look = EditorView.theme({
   "&": { color: "var(--ink)", backgroundColor: "var(--panel)", fontSize: "15px", border: "1px solid var(--edge)", borderRadius: "var(--round)", maxHeight: "70vh" },
   "&.cm-focused": { outline: "3px solid var(--copper)", outlineOffset: "2px" },
-  ".cm-scroller": { fontFamily: "ui-monospace, 'DejaVu Sans Mono', Menlo, Consolas, monospace", lineHeight: "1.55", minHeight: "22rem" },
+  ".cm-scroller": { fontFamily: "ui-monospace, 'DejaVu Sans Mono', Menlo, Consolas, monospace", lineHeight: "1.55" },
+  ".cm-content, .cm-gutter": { minHeight: "22rem" },
   ".cm-content": { caretColor: "var(--ink)", padding: ".5rem 0" },
   ".cm-cursor": { borderLeftColor: "var(--ink)", borderLeftWidth: "2px" },
   ".cm-gutters": { backgroundColor: "var(--field)", color: "var(--soft)", border: "none", borderRight: "1px solid var(--line)" },

@@ -47,8 +47,8 @@ function start(form) {
         look,
         EditorView.updateListener.of(changed),
         EditorView.contentAttributes.of({
-          "aria-label": "Text of " + form.dataset.file,
-          "aria-describedby": "editor-keys",
+          // A description outside of the shadow root can not be named here, so the way out is told with the name.
+          "aria-label": "Text of " + form.dataset.file + (editable ? ". Escape, then Tab leaves the editor" : ""),
         }),
       ],
     }),
@@ -61,6 +61,7 @@ function start(form) {
   }
   form.classList.add("with-editor")
   host.hidden = false
+  document.getElementById("editor-keys").hidden = false
   const line = parseInt((location.hash.match(/^#line-([0-9]{1,7})$/) || [])[1], 10)
   if (line) parts.problems.go(line, 1)
 }

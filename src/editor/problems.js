@@ -44,7 +44,7 @@ export function problems(ask, form) {
     const there = others === 0 ? "" : " " + count(others, "error") + " in other files."
     const words = here + there
     if (verdict.textContent !== words) verdict.textContent = words
-    verdict.dataset.state = errors > 0 ? "wrong" : "sound"
+    verdict.closest(".verdict").classList.toggle("broken", errors > 0)
   }
 
   function item(mark) {

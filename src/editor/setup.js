@@ -1,5 +1,5 @@
 // What any text editor does: history, brackets, search, keys.
-import { EditorState } from "@codemirror/state"
+import { EditorState, Prec } from "@codemirror/state"
 import {
   EditorView,
   keymap,
@@ -10,9 +10,11 @@ import {
   drawSelection,
 } from "@codemirror/view"
 import { defaultKeymap, history, historyKeymap, indentWithTab } from "@codemirror/commands"
-import { bracketMatching, indentUnit } from "@codemirror/language"
+import { bracketMatching, indentOnInput, indentUnit } from "@codemirror/language"
 import { closeBrackets, closeBracketsKeymap } from "@codemirror/autocomplete"
 import { search, searchKeymap, highlightSelectionMatches } from "@codemirror/search"
+
+const LEAVE = 3000
 
 export function extensions(editable, crlf) {
   return [
@@ -22,6 +24,7 @@ export function extensions(editable, crlf) {
     history(),
     drawSelection(),
     indentUnit.of("  "),
+    indentOnInput(),
     bracketMatching(),
     editable ? closeBrackets() : [],
     highlightActiveLine(),
@@ -30,7 +33,8 @@ export function extensions(editable, crlf) {
     EditorView.lineWrapping,
     crlf ? EditorState.lineSeparator.of("\r\n") : [],
     EditorState.readOnly.of(!editable),
-    // Escape, then Tab leaves the editor: indentWithTab is switched off by Escape until the next key.
+    // Escape, then Tab leaves the editor, also where Escape closed something first.
+    Prec.highest(keymap.of([{ key: "Escape", run: (view) => (view.setTabFocusMode(LEAVE), false) }])),
     keymap.of([...closeBracketsKeymap, ...defaultKeymap, ...searchKeymap, ...historyKeymap, ...(editable ? [indentWithTab] : [])]),
   ]
 }

@@ -51,6 +51,7 @@ public final class Bench {
                 case "lines" -> lines();
                 case "search" -> search();
                 case "what-if" -> whatIf();
+                case "diagnostics" -> diagnostics();
                 default -> throw new IllegalArgumentException("no part of the benchmark: " + part);
             }
         }
@@ -190,6 +191,20 @@ public final class Bench {
         print("| nothing known of what may change, statuses | %.0f | %.2f |", r[2], r[2] / r[4]);
         print("| a short search for single changes, by evaluation | %.0f | %.2f |", r[3], r[3] / r[4]);
         print("| whole answer | %.0f | 1 |%n", r[4]);
+    }
+
+    /** What an author waits for after a change in one file, as a multiple of parsing that file alone. */
+    private static void diagnostics() throws IOException, InterruptedException {
+        print("## Diagnostics after a change in one file, µs of processor time\n");
+        print("| rules | files of rules | one parse of the changed file | diagnostics of the edition | ÷ parse "
+                + "| reading everything | ÷ parse |");
+        print("|---|---|---|---|---|---|---|");
+        for (String parts : List.of("20", "100")) {
+            double[] r = median(DiagnosticsCost.class, List.of("1000", parts), TURNS);
+            print("| %.0f | %.0f | %.0f | %.0f | %.2f | %.0f | %.1f |",
+                    r[3], r[4], r[0], r[1], r[1] / r[0], r[2], r[2] / r[0]);
+        }
+        print("");
     }
 
     private static void memory() throws IOException, InterruptedException {

@@ -56,10 +56,13 @@ final class RuleTokens {
         return Character.isLetter(c) || c == '_' || c == '$';
     }
 
+    /** The end of a word; ids have hyphens, and nothing is ever subtracted. */
     private int end(int from, boolean dots) {
         int i = from;
         while (i < text.length()
-                && (isLetter(text.charAt(i)) || Character.isDigit(text.charAt(i)) || (dots && text.charAt(i) == '.'))) {
+                && (isLetter(text.charAt(i))
+                        || Character.isDigit(text.charAt(i))
+                        || (dots && ".-".indexOf(text.charAt(i)) >= 0))) {
             i++;
         }
         return i;

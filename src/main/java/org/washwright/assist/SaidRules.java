@@ -35,9 +35,19 @@ final class SaidRules {
             rules.addAll(oneByOne(file, text, rules));
         }
         rules.sort(Comparator.comparingInt(r -> r.place().line()));
+        List<Integer> starts =
+                new ArrayList<>(rules.stream().map(r -> r.place().line()).toList());
+        if (file.endsWith(".drl")) {
+            pieces(text).forEach(piece -> starts.add(piece.line()));
+        }
         List<SaidRule> said = new ArrayList<>();
         for (int i = 0; i < rules.size(); i++) {
-            int to = i + 1 < rules.size() ? rules.get(i + 1).place().line() : Integer.MAX_VALUE;
+            int from = rules.get(i).place().line();
+            // Also one that can't be read ends the rule before it.
+            int to = starts.stream()
+                    .filter(line -> line > from)
+                    .min(Comparator.naturalOrder())
+                    .orElse(Integer.MAX_VALUE);
             said.add(say(rules.get(i), to));
         }
         return said;

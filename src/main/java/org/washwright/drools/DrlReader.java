@@ -62,6 +62,8 @@ public final class DrlReader implements RuleTextReader {
 
     private static void syntax(Place place, SourceText source, String why, Diagnostics diagnostics) {
         String first = why == null ? "no details" : why.lines().findFirst().orElse("no details");
+        // The parser stumbles over its own end where a text stops halfway, and tells that by the name of an exception.
+        first = first.replaceFirst("unexpected exception at input '<eof>'.*", "the text ends in the middle of a rule");
         diagnostics.add(Message.DRL_SYNTAX, place, source.line(place.line()), first);
     }
 

@@ -115,6 +115,7 @@ class HelpTest {
         List<SaidRule> said = assistant(Map.of("rules/r.drl", text)).said("rules/r.drl", text);
         assertEquals(List.of("R-2"), said.stream().map(SaidRule::id).toList());
         assertEquals(5, said.get(0).from(), "the line on which it starts");
+        assertEquals(12, said.get(0).to(), "the line on which the next begins, though it can't be read");
     }
 
     @Test

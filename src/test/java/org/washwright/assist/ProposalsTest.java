@@ -91,6 +91,7 @@ class ProposalsTest {
                 when("Soil(amount |", "<", "<=", ">", ">=", "==", "!="),
                 when("Soil(kind == |", "soil-a", "soil-b"),
                 when("Soil(kind == \"|\")", "soil-a", "soil-b"),
+                when("Soil(kind == soil-|", "soil-a", "soil-b"),
                 when("Soil(kind == \"so|)\nthen", "soil-a"),
                 when("Soil(kind in (\"soil-a\", |", "soil-b"),
                 when("Soil(kind.oily == |", "true", "false"),

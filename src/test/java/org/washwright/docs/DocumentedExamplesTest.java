@@ -9,6 +9,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -27,6 +29,8 @@ import org.washwright.task.TaskReader;
 class DocumentedExamplesTest {
 
     private static final Edition STARTER = starter();
+    private static final List<String> VERBS =
+            List.of("conclude", "ruleOut", "support", "oppose", "require", "limit", "caution", "ask", "verify");
 
     private static Edition starter() {
         try {
@@ -72,6 +76,39 @@ class DocumentedExamplesTest {
     }
 
     @Test
+    void every_rule_of_the_rule_language_is_sound_and_every_verb_stands_in_one() throws IOException {
+        String text = Files.readString(Path.of("docs/rule-language.md"));
+        Matcher blocks = Pattern.compile("```\\n(rule .*?)```", Pattern.DOTALL).matcher(text);
+        Terms terms = new Terms(STARTER.catalogue(), STARTER.types(), STARTER.grading(), STARTER.sources());
+        Set<String> verbs = new TreeSet<>();
+        while (blocks.find()) {
+            Diagnostics diagnostics = new Diagnostics();
+            var rules = new RuleChecker(terms, diagnostics)
+                    .check(new DrlReader().read("docs/rule-language.md", blocks.group(1), diagnostics));
+            assertFalse(diagnostics.hasErrors(), () -> diagnostics.all().toString());
+            rules.forEach(r -> r.effects().forEach(e -> verbs.add(e.verb())));
+        }
+        assertEquals(new TreeSet<>(VERBS), verbs);
+    }
+
+    @Test
+    void the_conditions_shown_alone_in_the_rule_language_are_sound() throws IOException {
+        String text = Files.readString(Path.of("docs/rule-language.md"));
+        Matcher blocks = Pattern.compile("(?m)(?:^    (?:\\$|[A-Z]).*\\n)+").matcher(text);
+        Terms terms = new Terms(STARTER.catalogue(), STARTER.types(), STARTER.grading(), STARTER.sources());
+        int seen = 0;
+        while (blocks.find()) {
+            Diagnostics diagnostics = new Diagnostics();
+            String rule = "rule \"x\" @id(\"X\") @basis(\"common practice\")\nwhen\n" + blocks.group()
+                    + "then\n  ask(\"Soil\", \"So?\");\nend\n";
+            new RuleChecker(terms, diagnostics).check(new DrlReader().read("shown", rule, diagnostics));
+            assertFalse(diagnostics.hasErrors(), () -> diagnostics.all().toString());
+            seen++;
+        }
+        assertTrue(seen > 0, "the docs show conditions");
+    }
+
+    @Test
     void every_rule_of_the_starter_comes_back_from_its_readable_form() {
         Terms terms = new Terms(STARTER.catalogue(), STARTER.types(), STARTER.grading(), STARTER.sources());
         StringBuilder all = new StringBuilder();
@@ -105,8 +142,7 @@ class DocumentedExamplesTest {
     @Test
     void every_verb_of_the_rule_language_is_documented() throws IOException {
         String text = Files.readString(Path.of("docs/rule-language.md"));
-        for (String verb :
-                List.of("conclude", "ruleOut", "support", "oppose", "require", "limit", "caution", "ask", "verify")) {
+        for (String verb : VERBS) {
             assertTrue(text.contains("`" + verb + "("), verb);
         }
     }

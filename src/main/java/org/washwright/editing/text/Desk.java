@@ -34,7 +34,12 @@ class Desk {
      * @param here what was found in the file that is written
      * @param elsewhere what was found in other files
      */
-    record Found(int errorCount, int warningCount, List<Marked> here, List<Marked> elsewhere) {}
+    record Found(int errorCount, int warningCount, List<Marked> here, List<Marked> elsewhere) {
+        /** Whether the file itself has an error. */
+        public boolean errorsHere() {
+            return here.stream().anyMatch(Marked::error);
+        }
+    }
 
     /** Something found; {@code error} is false for a warning. */
     record Marked(boolean error, ProblemError what) {}
