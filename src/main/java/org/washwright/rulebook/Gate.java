@@ -37,16 +37,13 @@ class Gate {
                 .orElseGet(() -> new GateItem(
                         "approval",
                         "A second pair of eyes",
-                        Mark.OPEN,
+                        Mark.AT_RELEASE,
                         "Nobody but its authors has approved these files yet; whoever releases it does.",
                         "/review"));
     }
 
-    /** What has to be answered for by whoever releases: all that is open but the approval, which the release itself is. */
+    /** What has to be answered for by whoever releases. */
     static List<GateItem> toAnswerFor(List<GateItem> items) {
-        return items.stream()
-                .filter(item -> item.mark() == Mark.OPEN)
-                .filter(item -> !item.id().equals("approval"))
-                .toList();
+        return items.stream().filter(item -> item.mark() == Mark.OPEN).toList();
     }
 }

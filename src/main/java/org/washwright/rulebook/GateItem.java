@@ -15,6 +15,8 @@ public record GateItem(String id, String title, Mark mark, String detail, String
     public enum Mark {
         /** Nothing left to do. */
         MET("met"),
+        /** The release itself does it. */
+        AT_RELEASE("at the release"),
         /** Something is left; it can be released all the same by whoever says why. */
         OPEN("open"),
         /** It can't be released. */

@@ -25,6 +25,12 @@ public class OtherWorkspace {
         return made.id;
     }
 
+    /** The demo workspace. */
+    @Transactional
+    public UUID demo() {
+        return accounts.workspace(DemoAccounts.WORKSPACE, "Demonstration").id;
+    }
+
     /** A further account in the demo workspace. */
     @Transactional
     public void inDemo(String account, String... roles) {

@@ -207,7 +207,8 @@ class FirstHourIT {
             cell(row, "because").fill("No cloth gets between the {$feature.kind}.");
             page.keyboard().press("Tab");
             assertThat(page.locator("[data-count]")).containsText("8 rows, each a sound rule", patient());
-            assertThat(page.locator("[data-state]")).containsText("saved", patient());
+            assertThat(page.locator(".save-state"))
+                    .hasText("saved", new LocatorAssertions.HasTextOptions().setTimeout(LONG));
             session.screenshot("first-hour-7-row");
             session.assertQuiet();
         }

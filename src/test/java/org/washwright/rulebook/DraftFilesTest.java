@@ -4,6 +4,7 @@ import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -164,6 +165,52 @@ class DraftFilesTest {
                         .jsonPath()
                         .getList("$")
                         .size());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"../outside", "<script>alert(1)</script>", "", "a/../../b", "con:1", "x\u0000y"})
+    void a_hostile_name_of_a_new_file_is_refused_on_the_page_and_shown_as_text(String name) {
+        String draft = draft(small());
+        String page = "/rulebooks/" + draft + "/files";
+        int before = as("reader")
+                .get("/api/editions/" + draft + "/files")
+                .jsonPath()
+                .getList("$")
+                .size();
+        SignedInBrowser.as("consultant")
+                .post(page, page, Map.of("kind", "RULES", "name", name))
+                .then()
+                .statusCode(422)
+                .body(containsString("That was not done"), not(containsString("<script>alert")));
+        assertEquals(
+                before,
+                as("reader")
+                        .get("/api/editions/" + draft + "/files")
+                        .jsonPath()
+                        .getList("$")
+                        .size());
+    }
+
+    @Test
+    void a_new_file_of_each_kind_opens_in_its_editor() {
+        String draft = draft(small());
+        String page = "/rulebooks/" + draft + "/files";
+        for (FileGroup.Kind kind : FileGroup.Kind.values()) {
+            if (kind.mayBegin()) {
+                String editor = SignedInBrowser.as("consultant")
+                        .post(page, page, Map.of("kind", kind.name(), "name", "new-one"))
+                        .then()
+                        .statusCode(303)
+                        .extract()
+                        .header("Location");
+                SignedInBrowser.as("consultant")
+                        .request()
+                        .get(editor.substring(editor.indexOf("/rulebooks")))
+                        .then()
+                        .statusCode(200)
+                        .body(containsString("new-one"));
+            }
+        }
     }
 
     @Test

@@ -17,13 +17,21 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
+import java.util.Random;
+import java.util.UUID;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.washwright.access.OtherWorkspace;
 import org.washwright.access.Roles;
 import org.washwright.access.SignedInBrowser;
+import org.washwright.assessment.Answer;
+import org.washwright.assessment.Assessor;
+import org.washwright.assessment.Wishes;
 import org.washwright.generate.SmallEdition;
+import org.washwright.generate.TaskMaker;
+import org.washwright.problem.Conflict;
+import org.washwright.task.CleaningTask;
 
 /** The way of a draft to a release and of a release out of use; on a small edition, withdrawn at the end of each test. */
 @QuarkusTest
@@ -36,6 +44,9 @@ class ReviewTest {
     @Inject
     DataSource database;
 
+    @Inject
+    Editions editions;
+
     @BeforeEach
     void people() {
         others.inDemo("author-who-reviews", Roles.CONSULTANT, Roles.REVIEWER);
@@ -46,8 +57,11 @@ class ReviewTest {
     void the_gate_tells_what_is_in_the_way_what_is_open_and_what_is_met() {
         String draft = draft();
         List<String> open = gate(draft).jsonPath().getList("findAll { it.mark == 'open' }.id");
-        assertTrue(open.containsAll(List.of("cases", "examination", "approval")), open.toString());
-        gate(draft).then().body("find { it.id == 'files' }.mark", equalTo("met"));
+        assertTrue(open.containsAll(List.of("cases", "examination")), open.toString());
+        gate(draft)
+                .then()
+                .body("find { it.id == 'files' }.mark", equalTo("met"))
+                .body("find { it.id == 'approval' }.mark", equalTo("at the release"));
         as("consultant")
                 .contentType("text/plain")
                 .header("If-None-Match", "*")
@@ -189,6 +203,21 @@ class ReviewTest {
                     change);
         }
         assertTrue(!before.isEmpty());
+    }
+
+    @Test
+    void work_in_flight_ends_on_the_edition_that_it_began_with() throws Exception {
+        String draft = draft();
+        String at = "/api/editions/" + draft;
+        String asked = step("consultant", at + "/review", tag(draft), "{}").header("ETag");
+        String hash = step("reviewer", at + "/release", asked, WORD).jsonPath().getString("textHash");
+        UUID workspace = others.demo();
+        Assessor begun = editions.assessor(workspace, UUID.fromString(draft));
+        withdraw(draft);
+        assertThrows(Conflict.class, () -> editions.assessor(workspace, UUID.fromString(draft)), "no new work");
+        CleaningTask task = new TaskMaker(new Random(1), begun.edition()).task();
+        Answer answer = begun.assess(task, Wishes.on("2026-11-28")).answer();
+        assertEquals(hash, answer.request().textHash());
     }
 
     private void withdraw(String edition) {
