@@ -38,8 +38,13 @@ class KeptCaseTest {
                 .statusCode(201)
                 .extract()
                 .path("id");
-        as("engineer").post("/api/assessments/" + answer + "/case").then().statusCode(403);
+        as("engineer")
+                .contentType("application/json")
+                .post("/api/assessments/" + answer + "/case")
+                .then()
+                .statusCode(403);
         JsonPath put = as("consultant")
+                .contentType("application/json")
                 .post("/api/assessments/" + answer + "/case")
                 .then()
                 .statusCode(201)
