@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -205,6 +206,7 @@ class DraftFilesTest {
                         .header("Location");
                 SignedInBrowser.as("consultant")
                         .request()
+                        .urlEncodingEnabled(false)
                         .get(editor.substring(editor.indexOf("/rulebooks")))
                         .then()
                         .statusCode(200)
@@ -370,7 +372,10 @@ class DraftFilesTest {
                 .put(at(draft, path));
     }
 
+    /** Signing in costs time on purpose; once for each person is enough. */
+    private static final Map<String, RequestSpecification> TOKENS = new ConcurrentHashMap<>();
+
     private static RequestSpecification as(String who) {
-        return given().spec(SignedInBrowser.bearer(who));
+        return given().spec(TOKENS.computeIfAbsent(who, SignedInBrowser::bearer));
     }
 }
