@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 /** The first hour of a consultant as docs/consultant.md tells it, with the texts that stand there. */
 @Tag("browser")
 class FirstHourIT {
-    private static final double LONG = 60_000;
+    private static final double LONG = 240_000;
     private static final Path TOLD = Path.of("docs/consultant.md");
 
     private String draft = "";

@@ -92,24 +92,28 @@ class RulebookBrowserIT {
             assertThat(page.getByText("A draft that answers no task yet")).isVisible(PATIENTLY);
             edition = page.url();
             check(session, "rulebook-draft-1280");
+            page.navigate(edition + "/review");
             page.getByLabel("What changed and why").fill("A note in the lines file.");
             page.getByLabel("What changed and why").press("Tab");
             page.keyboard().press("Enter");
-            assertThat(page.getByText("A draft that waits for a reviewer")).isVisible(PATIENTLY);
+            assertThat(page.getByText("It waits for a reviewer")).isVisible(PATIENTLY);
         }
         for (int width : new int[] {390, 1280}) {
             try (BrowserSession session = BrowserSession.open(width, 900).signIn("reviewer")) {
-                session.page().navigate(edition);
+                session.page().navigate(edition + "/review");
                 check(session, "rulebook-review-" + width);
             }
         }
         try (BrowserSession session = BrowserSession.open().signIn("reviewer")) {
             Page page = session.page();
-            page.navigate(edition);
-            page.getByLabel("What was checked").fill("Read what is new.");
+            page.navigate(edition + "/review");
+            page.getByLabel("What was checked").first().fill("Read what is new.");
+            page.getByLabel("Why now, although").fill("Nothing but a comment is new.");
             page.getByLabel("Release it for good").check();
             page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Release"))
                     .click();
+            assertThat(page.getByText("it never changes")).isVisible(PATIENTLY);
+            page.navigate(edition);
             assertThat(page.getByText("This edition answers new tasks")).isVisible(PATIENTLY);
             check(session, "rulebook-released-1280");
         }
