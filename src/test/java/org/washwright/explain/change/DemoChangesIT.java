@@ -11,7 +11,7 @@ import org.washwright.generate.Starter;
 import org.washwright.task.CleaningTask;
 
 /** Whole searches for up to three changes by the whole rulebook: within the budget, honest about it, and every promise kept. */
-@Tag("slow")
+@Tag("load")
 class DemoChangesIT {
 
     @ParameterizedTest

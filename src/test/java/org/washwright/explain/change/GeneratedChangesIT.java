@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.washwright.assessment.Outcome;
 import org.washwright.assessment.RefusedTask;
@@ -17,6 +18,7 @@ import org.washwright.line.ProcessLine;
 import org.washwright.task.CleaningTask;
 
 /** Single changes proposed for every demo task and for five hundred generated ones, each held against the whole answer to it. */
+@Tag("load")
 class GeneratedChangesIT {
 
     private static final long SEED = 20261128;
