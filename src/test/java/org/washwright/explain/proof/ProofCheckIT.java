@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.washwright.assessment.FrozenAnswer;
 import org.washwright.assessment.RefusedTask;
@@ -45,6 +46,7 @@ class ProofCheckIT {
     }
 
     @Test
+    @Tag("load")
     void theAnswersToFiveHundredGeneratedTasksHold() throws IOException {
         TaskMaker maker = new TaskMaker(new Random(SEED), Starter.edition());
         int asked = 0;

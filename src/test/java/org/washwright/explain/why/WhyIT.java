@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.washwright.assessment.RefusedTask;
 import org.washwright.generate.Starter;
@@ -11,6 +12,7 @@ import org.washwright.generate.TaskMaker;
 import org.washwright.task.CleaningTask;
 
 /** The same for five hundred generated tasks. */
+@Tag("load")
 class WhyIT {
 
     private static final long SEED = 20261128;
