@@ -3,21 +3,38 @@ package org.washwright.exchange;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import org.washwright.document.Diagnostics;
 
 /**
- * What was made of some text before, by a key that names the text. What was not asked for longest goes first when there is
- * too much. Safe for several threads; two that ask for the same thing at once may both make it.
+ * What was made of some text before, by a key that names the text. What no reading asked for lately goes, and what was not
+ * asked for longest goes first when there is too much. Safe for several threads; two that ask for the same thing at once may both make it.
  *
  * @param <V> immutable
  */
 final class Memory<V> {
 
-    private record Kept<V>(V value, Diagnostics found, long weight) {}
+    /** A thing and the last reading that asked for it; guarded by the memory. */
+    private static final class Kept<V> {
+        private final V value;
+        private final Diagnostics found;
+        private final long weight;
+        private long used;
+
+        private Kept(V value, Diagnostics found, long weight) {
+            this.value = value;
+            this.found = found;
+            this.weight = weight;
+        }
+    }
+
+    /** How many readings a thing is kept for without being asked for. */
+    static final int LATELY = 32;
 
     private final long mostWeight;
     private final int most;
+    private final LongSupplier reading;
     private final Map<String, Kept<V>> kept = new LinkedHashMap<>(16, 0.75f, true);
     private long weight;
 
@@ -28,8 +45,18 @@ final class Memory<V> {
      * @param most most things
      */
     Memory(long mostWeight, int most) {
+        this(mostWeight, most, () -> 0);
+    }
+
+    /**
+     * A memory that also lets go what none of the last {@value #LATELY} readings asked for.
+     *
+     * @param reading number of the present reading, from 0 on
+     */
+    Memory(long mostWeight, int most, LongSupplier reading) {
         this.mostWeight = mostWeight;
         this.most = most;
+        this.reading = reading;
     }
 
     /**
@@ -45,8 +72,8 @@ final class Memory<V> {
             thing = new Kept<>(reader.apply(own), own, size);
             keep(key, thing);
         }
-        into.addAll(thing.found());
-        return thing.value();
+        into.addAll(thing.found);
+        return thing.value;
     }
 
     /** The same for a thing that finds nothing, or keeps what it finds itself. */
@@ -55,18 +82,27 @@ final class Memory<V> {
     }
 
     private synchronized Kept<V> find(String key) {
-        return kept.get(key);
+        Kept<V> found = kept.get(key);
+        if (found != null) {
+            found.used = reading.getAsLong();
+        }
+        return found;
     }
 
     private synchronized void keep(String key, Kept<V> thing) {
-        if (thing.weight() > mostWeight) {
+        if (thing.weight > mostWeight) {
             return;
         }
+        thing.used = reading.getAsLong();
         Kept<V> old = kept.put(key, thing);
-        weight += thing.weight() - (old == null ? 0 : old.weight());
-        var eldest = kept.entrySet().iterator();
-        while (weight > mostWeight || kept.size() > most) {
-            weight -= eldest.next().getValue().weight();
+        weight += thing.weight - (old == null ? 0 : old.weight);
+        var eldest = kept.values().iterator();
+        while (eldest.hasNext()) {
+            Kept<V> next = eldest.next();
+            if (weight <= mostWeight && kept.size() <= most && next.used >= thing.used - LATELY) {
+                return;
+            }
+            weight -= next.weight;
             eldest.remove();
         }
     }

@@ -53,6 +53,7 @@ final class PartReader {
     PartReader(RuleTextReader ruleText, ReadFiles before, EditionFiles files, Diagnostics diagnostics) {
         this.ruleText = ruleText;
         this.before = before;
+        before.begin();
         this.files = files;
         this.keys = FileKeys.of(files);
         this.diagnostics = diagnostics;

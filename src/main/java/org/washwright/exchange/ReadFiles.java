@@ -3,6 +3,7 @@ package org.washwright.exchange;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
 import org.washwright.analysis.KnownFinding;
 import org.washwright.cases.Case;
 import org.washwright.document.Node;
@@ -25,13 +26,20 @@ public final class ReadFiles {
     private static final int MOST_FILES = 4 * EditionFiles.MAX_FILES;
     private static final int MOST_EDITIONS = 24;
 
-    final Memory<Optional<Node>> documents = new Memory<>(MOST_BYTES, MOST_FILES);
-    final Memory<Words> words = new Memory<>(MOST_BYTES, MOST_EDITIONS);
-    final Memory<List<SyntaxRule>> written = new Memory<>(MOST_BYTES, MOST_FILES);
-    final Memory<List<CheckedRule>> checked = new Memory<>(MOST_BYTES, MOST_FILES);
-    final Memory<Map<String, QuestionTree>> trees = new Memory<>(MOST_BYTES, MOST_EDITIONS);
-    final Memory<Map<String, Edition.Assumption>> assumptions = new Memory<>(MOST_BYTES, MOST_EDITIONS);
-    final Memory<List<Case>> cases = new Memory<>(MOST_BYTES, MOST_EDITIONS);
-    final Memory<List<KnownFinding>> known = new Memory<>(MOST_BYTES, MOST_EDITIONS);
-    final Memory<Optional<GridPlan>> grid = new Memory<>(MOST_BYTES, MOST_EDITIONS);
+    private final AtomicLong readings = new AtomicLong();
+
+    final Memory<Optional<Node>> documents = new Memory<>(MOST_BYTES, MOST_FILES, readings::get);
+    final Memory<Words> words = new Memory<>(MOST_BYTES, MOST_EDITIONS, readings::get);
+    final Memory<List<SyntaxRule>> written = new Memory<>(MOST_BYTES, MOST_FILES, readings::get);
+    final Memory<List<CheckedRule>> checked = new Memory<>(MOST_BYTES, MOST_FILES, readings::get);
+    final Memory<Map<String, QuestionTree>> trees = new Memory<>(MOST_BYTES, MOST_EDITIONS, readings::get);
+    final Memory<Map<String, Edition.Assumption>> assumptions = new Memory<>(MOST_BYTES, MOST_EDITIONS, readings::get);
+    final Memory<List<Case>> cases = new Memory<>(MOST_BYTES, MOST_EDITIONS, readings::get);
+    final Memory<List<KnownFinding>> known = new Memory<>(MOST_BYTES, MOST_EDITIONS, readings::get);
+    final Memory<Optional<GridPlan>> grid = new Memory<>(MOST_BYTES, MOST_EDITIONS, readings::get);
+
+    /** Notes that an edition is read now; what the readings before did not ask for can go. */
+    void begin() {
+        readings.incrementAndGet();
+    }
 }

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
 import org.washwright.document.Diagnostic;
 import org.washwright.document.Diagnostics;
@@ -231,6 +232,20 @@ class ReadAgainTest {
         memory.get("too heavy", 11, () -> "too heavy");
         assertEquals(2, memory.size());
         assertEquals("heavy", memory.get("heavy", 9, () -> "made again"));
+    }
+
+    @Test
+    void memory_lets_go_what_no_reading_asked_for_lately() {
+        AtomicLong reading = new AtomicLong();
+        Memory<String> memory = new Memory<>(1000, 1000, reading::get);
+        for (int i = 0; i < 200; i++) {
+            reading.incrementAndGet();
+            String key = "k" + i;
+            memory.get("always", 1, () -> "always");
+            memory.get(key, 1, () -> key);
+        }
+        assertEquals(Memory.LATELY + 2, memory.size(), "those of the last readings, and what each of them asked for");
+        assertEquals("always", memory.get("always", 1, () -> "made again"));
     }
 
     @Test
