@@ -46,7 +46,9 @@ public final class CaseOfAnswer {
     public static String id(String title) {
         String plain =
                 title.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^[^a-z]+|-+$", "");
-        String id = plain.substring(0, Math.min(LONGEST_ID, plain.length())).replaceAll("-+$", "");
+        String id = plain.length() <= LONGEST_ID
+                ? plain
+                : plain.substring(0, Math.max(plain.lastIndexOf('-', LONGEST_ID), 1));
         return id.isEmpty() ? "kept-case" : id;
     }
 

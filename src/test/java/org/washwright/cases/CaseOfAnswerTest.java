@@ -58,6 +58,7 @@ class CaseOfAnswerTest {
     @ParameterizedTest
     @CsvSource({
         "Screws for a gearbox!, screws-for-a-gearbox",
+        "Copper heat sinks with flux before electronics assembly, copper-heat-sinks-with-flux-before-electronics",
         "'  42 – Ünder <b>', nder-b",
         "'', kept-case",
         "'///', kept-case"
