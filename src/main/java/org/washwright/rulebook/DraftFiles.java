@@ -6,6 +6,7 @@ import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -77,6 +78,10 @@ public class DraftFiles {
             files.put(path, bytes);
             EditionFiles all = new EditionFiles(files);
             check(all);
+            if (present.isPresent() && wasRefused(draft, path, bytes)) {
+                // Whoever sends a refused text again means it to stand in place of the other; that one is kept as well.
+                asides.keep(draft, path, present.get().bytes(), "changed meanwhile", by, now());
+            }
             store.putFile(draft, path, bytes);
             touch(draft, all, by);
             return Outcome.done(new Saved(path, found, draft.textHash, draft.version));
@@ -134,6 +139,11 @@ public class DraftFiles {
             throw outcome.refusal().get();
         }
         return outcome.result().orElseThrow();
+    }
+
+    private boolean wasRefused(StoredEdition draft, String path, byte[] bytes) {
+        return asides.of(draft.workspaceId, draft.id).stream()
+                .anyMatch(kept -> kept.path().equals(path) && Arrays.equals(kept.bytes(), bytes));
     }
 
     private FileChanged changed(StoredEdition draft, String path, Optional<KeptFile> present, byte[] bytes, Person by) {

@@ -25,6 +25,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -112,6 +114,34 @@ class DraftFilesTest {
                 .then()
                 .statusCode(200);
         assertEquals("// both\n", as("reader").get(at(draft, RULES)).asString());
+    }
+
+    @Test
+    void whoever_puts_their_refused_text_in_place_of_the_other_leaves_the_other_aside() {
+        String draft = draft(small());
+        String tag =
+                put("consultant", draft, RULES, Optional.empty(), "// first\n").header("ETag");
+        put("consultant", draft, RULES, Optional.of(tag), "// the other\n")
+                .then()
+                .statusCode(200);
+        String now = put("second-author", draft, RULES, Optional.of(tag), "// mine\n")
+                .then()
+                .statusCode(412)
+                .extract()
+                .path("now.tag");
+        put("second-author", draft, RULES, Optional.of("\"" + now + "\""), "// mine\n")
+                .then()
+                .statusCode(200);
+        SignedInBrowser reader = SignedInBrowser.as("consultant");
+        String list = reader.request().get("/rulebooks/" + draft + "/files").asString();
+        Matcher kept = Pattern.compile("/rulebooks/" + draft + "/files/aside/[0-9a-f-]{36}")
+                .matcher(list);
+        List<String> texts = new ArrayList<>();
+        while (kept.find()) {
+            texts.add(reader.request().get(kept.group()).asString());
+        }
+        assertEquals(2, texts.size());
+        assertTrue(texts.stream().anyMatch(text -> text.contains("// the other")), "the overwritten text is kept");
     }
 
     @Test
